@@ -1,0 +1,30 @@
+import tseslint from 'typescript-eslint';
+
+export default tseslint.config(...tseslint.configs.strictTypeChecked, {
+  languageOptions: {
+    parserOptions: { project: './tsconfig.json', tsconfigRootDir: process.cwd() },
+  },
+  rules: {
+    '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
+    '@typescript-eslint/no-non-null-assertion': 'off',
+    '@typescript-eslint/consistent-type-imports': 'error',
+    '@typescript-eslint/switch-exhaustiveness-check': 'error',
+    'no-restricted-imports': [
+      'error',
+      {
+        paths: [
+          {
+            name: '@jscad/modeling',
+            allowImportNamePattern: '^default$',
+            message: 'named imports type-check but die in plain node; use the default import',
+          },
+          {
+            name: 'jstat',
+            allowImportNamePattern: '^default$',
+            message: 'only the default import works in plain node',
+          },
+        ],
+      },
+    ],
+  },
+});

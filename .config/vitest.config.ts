@@ -1,0 +1,10 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    root: '.',
+    include: ['tests/**/*.test.ts'],
+    passWithNoTests: false,
+    testTimeout: 20_000,
+  },
+});

@@ -1,0 +1,256 @@
+import type { Distribution } from '../num/distribution.ts';
+import type { Point } from '../plane/point.ts';
+
+/** What a person asked for, after reading the job file and the shop file: mm, radians, tangents. */
+export interface Job {
+  readonly name: string;
+  /** Chance, 0..1, of each need that counts as good enough. */
+  readonly goodEnoughShare: number;
+  /** Where the front-up corner of the stops stands; assumed when the job leaves it out. */
+  readonly onBed: Valued<Point<'bed'>>;
+  readonly blank: Blank;
+  readonly first: Face;
+  readonly features: readonly Feature[];
+  readonly turn: Turn;
+  readonly stops: Stops;
+  readonly zero: { readonly frontUp: Zero; readonly backUp: Zero };
+  readonly needs: readonly Need[];
+  readonly hold: Hold;
+  readonly shop: Shop;
+}
+
+export type Face = 'front' | 'back';
+/** Edges of the blank, seen from the front. */
+export type Edge = 'lower' | 'upper' | 'left' | 'right';
+export type Corner = 'near-left' | 'near-right' | 'far-left' | 'far-right';
+/** `about-y`: left and right edges change places; `about-x`: near and far edges do. */
+export type Turn = 'about-x' | 'about-y';
+export type Recurrence = 'shop' | 'power-up' | 'setup' | 'part' | 'placing' | 'feature';
+
+/** Where a figure comes from: somebody wrote it, or nobody did and a table of ours filled it in. */
+export type Origin =
+  | { readonly kind: 'stated'; readonly file: string; readonly line: number }
+  | { readonly kind: 'assumed'; readonly because: string };
+
+export interface Valued<T> {
+  readonly value: T;
+  readonly origin: Origin;
+}
+
+/** How far something may be off. `text` is what was written, or what the table says. */
+export interface Spread {
+  readonly distribution: Distribution;
+  readonly recurs: Recurrence;
+  readonly origin: Origin;
+  readonly text: string;
+}
+
+/** Sizes in mm; spreads of lengths in mm, of leans as tangents. */
+export interface Blank {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly thickMm: number;
+  readonly material: string;
+  readonly marked: readonly Edge[];
+  readonly widthSpread: Spread;
+  readonly heightSpread: Spread;
+  readonly thickSpread: Spread;
+  /** Left edge leans to the right going up (tangent), about the lower-left corner. */
+  readonly squareSpread: Spread;
+  /** Right edge leans further than the left (tangent). */
+  readonly taperXSpread: Spread;
+  /** Upper edge higher at the right (tangent). */
+  readonly taperYSpread: Spread;
+  /** Outward lean of each edge through the thickness (tangent), positive: the front face is larger. */
+  readonly bevelSpread: Spread;
+  /** Sag of each edge over its own length (tangent): sag = this times the length, positive bulges. */
+  readonly crookSpread: Spread;
+  /** Small deviation at each place of an edge that is touched, mm. */
+  readonly bumpSpread: Spread;
+  /** Strain of the wood between the placings, along X and along Y (pure numbers). */
+  readonly movementX: Spread;
+  readonly movementY: Spread;
+  /** Width was measured at this y, height at this x (blank frame); half-way when not said. */
+  readonly widthAtYMm: number;
+  readonly heightAtXMm: number;
+}
+
+export type Shape =
+  | { readonly kind: 'circle'; readonly diameterMm: number }
+  | {
+      readonly kind: 'rectangle';
+      readonly widthMm: number;
+      readonly heightMm: number;
+      readonly cornerRadiusMm: number;
+    }
+  | { readonly kind: 'slot'; readonly lengthMm: number; readonly widthMm: number }
+  /** Vertices from `at`, counter-clockwise. */
+  | { readonly kind: 'polygon'; readonly vertices: readonly Point<'blank'>[] };
+
+export type Cut = 'pocket' | 'profile-outside' | 'profile-inside' | 'drill';
+
+export interface Feature {
+  readonly name: string;
+  readonly face: Face;
+  readonly shape: Shape;
+  /** Centre (of a polygon: its origin), seen from the front, from the lower-left corner. */
+  readonly at: Point<'blank'>;
+  /** Turned counter-clockwise about `at`, seen from the front. */
+  readonly turnedRad: number;
+  readonly cut: Cut;
+  /** Below the face it is cut from; a through cut is the blank's thickness deep. */
+  readonly depthMm: number;
+  readonly through: boolean;
+  readonly cutter: Cutter;
+}
+
+export interface Stops {
+  /** On the bed. Equal corners: the same side stop again. Different: a second side stop. */
+  readonly corner: { readonly frontUp: Corner; readonly backUp: Corner };
+  /** The blank's edge that goes against the fence in the front-up placing. */
+  readonly fence: Edge;
+  readonly fenceTouch: Touch;
+  readonly sideTouch: Touch;
+  readonly band: Band;
+  readonly made: Made;
+  /** At each contact, each placing, mm, never negative. */
+  readonly seatGap: Spread;
+  /** How far a stop yields under the push, each face and placing, mm. */
+  readonly give: Spread;
+}
+
+/** Distances in mm from the front-up corner: along the fence, or from the fence along the side stop. */
+export type Touch =
+  | { readonly kind: 'buttons'; readonly atMm: readonly number[] }
+  | { readonly kind: 'arm'; readonly fromMm: number; readonly toMm: number };
+
+/** Heights above the bed between which a stop can touch the edge. */
+export type Band =
+  | { readonly kind: 'plain'; readonly heightMm: number }
+  | { readonly kind: 'narrow'; readonly touchHeightMm: number };
+
+export type Made =
+  /** Fence turned by `angle` about its corner, each side stop out of square by `square` (tangents);
+   * a second side stop is off by `spacing` along the fence, mm. */
+  | {
+      readonly kind: 'set-by-hand';
+      readonly angle: Spread;
+      readonly square: Spread;
+      readonly spacing: Spread;
+    }
+  | {
+      readonly kind: 'on-bed-pins';
+      readonly angle: Spread;
+      readonly square: Spread;
+      readonly spacing: Spread;
+    }
+  /** Faces cut by this machine from its own zero with `cutter`. */
+  | { readonly kind: 'milled-in-place'; readonly cutter: Cutter };
+
+export interface Zero {
+  readonly xy: ZeroXy;
+  readonly z: ZeroZ;
+}
+
+export type ZeroXy =
+  /** Touched on the stops' faces. `at`: X found at that y and Y at that x, layout frame. */
+  | { readonly kind: 'stops'; readonly at: Point<'layout'> | null; readonly tool: TouchTool }
+  /** The zero from which the stops were milled. */
+  | { readonly kind: 'milled-stops'; readonly at: Point<'layout'> | null }
+  | { readonly kind: 'edges'; readonly at: Point<'layout'> | null; readonly tool: TouchTool }
+  | { readonly kind: 'middle'; readonly at: Point<'layout'> | null; readonly tool: TouchTool }
+  /** The first placing's zero again. `extra` is what homing or a power cycle adds, one draw an axis. */
+  | {
+      readonly kind: 'kept';
+      readonly how: 'held' | 're-homed' | 'power-off';
+      readonly extra: Spread | null;
+    };
+
+export interface ZeroZ {
+  readonly on: 'top' | 'bed';
+  readonly at: Point<'layout'> | null;
+  readonly tool: TouchTool;
+}
+
+export interface TouchTool {
+  readonly name: string;
+  /** Error of one touch, mm, positive away from the face that is touched; the tool's bias is its centre. */
+  readonly spread: Spread;
+}
+
+export type Need =
+  | {
+      readonly kind: 'concentric';
+      readonly name: string;
+      readonly features: readonly [string, string];
+      readonly withinMm: number;
+    }
+  | {
+      readonly kind: 'misalignment';
+      readonly name: string;
+      readonly at: Point<'blank'>;
+      readonly withinMm: number;
+    };
+
+export interface Hold {
+  readonly pusher: 'towards-stops' | 'none';
+  /** Shift away from the stops when the clamps are tightened, each placing and direction, mm. */
+  readonly clampDrag: Spread;
+}
+
+export type Units = 'mm' | 'inch';
+
+export interface Shop {
+  readonly name: string;
+  readonly units: Units;
+  readonly machine: Machine;
+  readonly bed: Bed;
+  readonly cutters: readonly Cutter[];
+}
+
+export interface Machine {
+  readonly travelMm: { readonly x: number; readonly y: number; readonly z: number };
+  readonly drive: 'screw' | 'belt';
+  /** The Y axis leans right going away (tangent). */
+  readonly lean: Spread;
+  readonly scaleX: Spread;
+  readonly scaleY: Spread;
+  /** Per axis, both ways together: a place is off by plus or minus half of it. */
+  readonly lostMotion: Spread;
+  readonly repeatability: Spread;
+  /** Cutter leans away from square to the bed (tangents). */
+  readonly cutterLeanX: Spread;
+  readonly cutterLeanY: Spread;
+  readonly aboveTip: AboveTip;
+}
+
+/** What turns or hangs above the cutter's tip, mm; `fromMm` is the height of its lower end above the tip. */
+export interface AboveTip {
+  readonly colletNut: { readonly radiusMm: number; readonly fromMm: number } | null;
+  readonly spindle: { readonly radiusMm: number; readonly fromMm: number } | null;
+  readonly dustShoe: { readonly xMm: number; readonly yMm: number; readonly fromMm: number } | null;
+}
+
+export interface Bed {
+  readonly spoilboard: { readonly xMm: number; readonly yMm: number; readonly thickMm: number };
+  readonly inserts: Inserts | null;
+}
+
+export interface Inserts {
+  readonly thread: 'M4' | 'M5' | 'M6' | 'M8';
+  readonly first: Point<'bed'>;
+  readonly pitchMm: { readonly x: number; readonly y: number };
+  readonly count: { readonly x: number; readonly y: number };
+}
+
+export interface Cutter {
+  readonly name: string;
+  readonly kind: 'flat' | 'vee' | 'ball';
+  readonly diameterMm: number;
+  /** Effective radius error (wear, run-out), mm, positive when it cuts larger. */
+  readonly radiusError: Spread;
+  readonly fluteMm: number | null;
+  readonly stickOutMm: number | null;
+  readonly speedPerMin: number | null;
+  readonly feedMmPerMin: number | null;
+}

@@ -1,0 +1,47 @@
+/** What a prediction says; `--json` prints it as it stands, all lengths mm. */
+export interface Prediction {
+  readonly json: 1;
+  readonly job: string;
+  readonly seed: number;
+  readonly trials: number;
+  /** Names of the sources nobody stated. */
+  readonly assumed: readonly string[];
+  readonly needs: readonly NeedPrediction[];
+}
+
+export interface NeedPrediction {
+  readonly name: string;
+  readonly kind: 'concentric' | 'misalignment';
+  readonly unit: 'mm';
+  readonly nominal: number;
+  readonly limits: { readonly low: number | null; readonly high: number | null };
+  readonly mean: number;
+  readonly sd: number;
+  readonly interval95: readonly [number, number];
+  readonly shortest95: readonly [number, number];
+  readonly worst: readonly [number, number];
+  readonly worstLinear: readonly [number, number];
+  readonly firstOrder: { readonly mean: number; readonly sd: number; readonly agrees: boolean };
+  /** Chance, 0..1, of being within the limits, and its standard error. */
+  readonly chance: number;
+  readonly chanceSe: number;
+  /** Numerical tolerance reached for the mean, sd and interval ends, mm (two standard errors). */
+  readonly sureTo: number;
+  /** Total-effect variance shares, largest first. */
+  readonly shares: readonly Share[];
+  /** The same by how the sources recur. */
+  readonly recurring: Readonly<Record<RecurrenceKey, number>>;
+  readonly x: { readonly mean: number; readonly sd: number };
+  readonly y: { readonly mean: number; readonly sd: number };
+  readonly covariance: number;
+  /** A few hundred of the trials (x, y), mm, blank frame: where the back lands around the front. */
+  readonly cloud: readonly (readonly [number, number])[];
+}
+
+export interface Share {
+  readonly source: string;
+  readonly share: number;
+  readonly se: number;
+}
+
+export type RecurrenceKey = 'shop' | 'powerUp' | 'setup' | 'part' | 'placing' | 'feature';

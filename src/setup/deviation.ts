@@ -1,0 +1,51 @@
+import type { Edge } from '../job/job.ts';
+
+/**
+ * One thing that is off by one number in one trial. The model takes a column of draws for each;
+ * a true set-up has 0 in all of them. Lengths mm, leans as tangents, strains as pure numbers.
+ */
+export type Deviation =
+  | { readonly kind: 'machine-lean' }
+  | { readonly kind: 'scale'; readonly axis: Axis }
+  | { readonly kind: 'cutter-lean'; readonly axis: Axis }
+  | { readonly kind: 'repeatability'; readonly cut: string; readonly axis: Axis }
+  | { readonly kind: 'lost-motion'; readonly cut: string; readonly axis: Axis }
+  /** Repeatability of one milled stop face, along its normal, away from the blank. */
+  | { readonly kind: 'milled-face'; readonly face: StopFace }
+  | { readonly kind: 'cutter-radius'; readonly cutter: string }
+  | { readonly kind: 'width' }
+  | { readonly kind: 'height' }
+  | { readonly kind: 'thickness' }
+  | { readonly kind: 'square' }
+  | { readonly kind: 'taper'; readonly axis: Axis }
+  | { readonly kind: 'bevel'; readonly edge: Edge }
+  | { readonly kind: 'crook'; readonly edge: Edge }
+  | { readonly kind: 'bump'; readonly edge: Edge; readonly alongMm: number }
+  | { readonly kind: 'movement'; readonly axis: Axis }
+  | { readonly kind: 'fence-angle' }
+  | { readonly kind: 'stop-square'; readonly which: 'first' | 'second' }
+  | { readonly kind: 'spacing' }
+  | { readonly kind: 'seat-gap'; readonly placing: PlacingKey; readonly contact: string }
+  | { readonly kind: 'give'; readonly placing: PlacingKey; readonly face: 'fence' | 'side' }
+  | { readonly kind: 'clamp-drag'; readonly placing: PlacingKey; readonly from: 'fence' | 'side' }
+  /** Where a bulging edge rests on a fence arm: 0 at the end nearer the side stop in use, 1 at the other. */
+  | { readonly kind: 'rock'; readonly placing: PlacingKey }
+  /** Touch errors, positive away from the face; `touch` 2 is the second edge of a zero at the middle. */
+  | {
+      readonly kind: 'zero-touch';
+      readonly placing: PlacingKey;
+      readonly axis: Axis;
+      readonly touch: 1 | 2;
+    }
+  /** What homing again or a power cycle adds to a kept zero. */
+  | { readonly kind: 'zero-return'; readonly axis: Axis };
+
+export type Axis = 'x' | 'y';
+export type PlacingKey = 'front-up' | 'back-up';
+export type StopFace = 'fence' | 'side-first' | 'side-second';
+
+/** A stable address: the same thing keeps its luck when other things come or go. */
+export function deviationKey(deviation: Deviation): string {
+  const { kind, ...rest } = deviation;
+  return [kind, ...Object.values(rest)].join('/');
+}

@@ -7,8 +7,9 @@
  *   the rectangle that the nominal blank fills on every placing.
  * - `bed`: the machine, same directions, origin at the near-left corner of the bed.
  * - `fence`: along the fence from the front-up corner, and from the fence into the blank.
+ * - `corner`: the same, but from the corner at which one piece of a stop stands.
  */
-export type Frame = 'blank' | 'layout' | 'bed' | 'fence';
+export type Frame = 'blank' | 'layout' | 'bed' | 'fence' | 'corner';
 
 export interface Point<F extends Frame> {
   readonly x: number;

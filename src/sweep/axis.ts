@@ -1,0 +1,74 @@
+import type { Feature, Job } from '../job/job.ts';
+import { invariant, unreachable } from '../num/invariant.ts';
+import { grown } from '../plane/clip.ts';
+import { betweenEdgesMm, betweenOutlinesMm, toOutlineMm } from '../plane/distance.ts';
+import { mapped } from '../plane/move.ts';
+import type { Outline } from '../plane/outline.ts';
+import { blankInLayout } from '../setup/place.ts';
+import type { Placing } from '../setup/placing.ts';
+import { outlineOf } from './feature-outline.ts';
+import { breakThroughMm, insetSlackMm, sweepChordMm } from './numbers.ts';
+
+/** Where the cutter's axis goes for one feature, layout frame: all over the outlines, or along them. */
+export interface AxisWay {
+  readonly feature: Feature;
+  readonly kind: 'all-over' | 'along';
+  readonly outlines: readonly Outline<'layout'>[];
+  /** Lowest height of the cutter's tip above the bed, mm; negative: below the bed's surface. */
+  readonly tipMm: number;
+}
+
+/** The ways of all features that are cut in this placing. */
+export function axisWays(job: Job, placing: Placing): readonly AxisWay[] {
+  return job.features
+    .filter((feature) => feature.face === placing.faceUp)
+    .map((feature) => ({
+      feature,
+      kind: feature.cut === 'pocket' ? 'all-over' : 'along',
+      outlines: visited(feature).map((outline) =>
+        mapped<'blank', 'layout'>(
+          outline,
+          (p) => blankInLayout(job, placing.mirror, p),
+          placing.mirror === 'none',
+        ),
+      ),
+      tipMm: feature.through ? -breakThroughMm : job.blank.thickMm - feature.depthMm,
+    }));
+}
+
+/** Least plan distance between the places that the axis visits and a filled outline, mm. */
+export function axisDistanceMm(way: AxisWay, outline: Outline<'layout'>): number {
+  invariant(way.outlines.length > 0, 'the axis visits at least one place');
+  switch (way.kind) {
+    case 'all-over':
+      return least(way.outlines, (visited) => betweenOutlinesMm(visited, outline));
+    case 'along':
+      // A line that runs inside the other outline has no edge to cross.
+      return least(way.outlines, (line) =>
+        Math.min(betweenEdgesMm(line, outline), ...line.map((p) => toOutlineMm(p, outline))),
+      );
+    default:
+      return unreachable(way.kind);
+  }
+}
+
+function visited(feature: Feature): readonly Outline<'blank'>[] {
+  const radius = feature.cutter.diameterMm / 2;
+  const outline = outlineOf(feature, sweepChordMm);
+  switch (feature.cut) {
+    case 'drill':
+      return [[feature.at]];
+    case 'profile-outside':
+      return grown([outline], radius, sweepChordMm);
+    case 'pocket':
+    case 'profile-inside': {
+      const inset = grown([outline], -(radius - insetSlackMm), sweepChordMm);
+      return inset.length > 0 ? inset : [outline];
+    }
+    default:
+      return unreachable(feature.cut);
+  }
+}
+
+const least = <T>(all: readonly T[], of: (one: T) => number): number =>
+  all.reduce((low, one) => Math.min(low, of(one)), Infinity);

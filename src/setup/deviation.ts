@@ -47,5 +47,5 @@ export type StopFace = 'fence' | 'side-first' | 'side-second';
 /** A stable address: the same thing keeps its luck when other things come or go. */
 export function deviationKey(deviation: Deviation): string {
   const { kind, ...rest } = deviation;
-  return [kind, ...Object.values(rest)].join('/');
+  return [kind, ...Object.values<string | number>(rest)].join('/');
 }

@@ -21,7 +21,13 @@ export interface NeedPrediction {
   readonly shortest95: readonly [number, number];
   readonly worst: readonly [number, number];
   readonly worstLinear: readonly [number, number];
-  readonly firstOrder: { readonly mean: number; readonly sd: number; readonly agrees: boolean };
+  /** The straight model of x and y; its chance of being within the limits; whether its 95 % ends agree (JCGM 101 clause 8, one digit). */
+  readonly firstOrder: {
+    readonly mean: number;
+    readonly sd: number;
+    readonly chance: number;
+    readonly agrees: boolean;
+  };
   /** Chance, 0..1, of being within the limits, and its standard error. */
   readonly chance: number;
   readonly chanceSe: number;

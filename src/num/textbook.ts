@@ -1,0 +1,28 @@
+import jstat from 'jstat';
+
+/** Textbook distributions, from jstat; the only file that speaks to it. */
+
+/** Share of the standard normal below `z`; its left tail is good to about -7. */
+export function normalShareBelow(z: number): number {
+  return jstat.normal.cdf(z, 0, 1);
+}
+
+/** Student's t below which a share `p` lies, for `dof` degrees of freedom. */
+export function studentQuantile(p: number, dof: number): number {
+  return jstat.studentt.inv(p, dof);
+}
+
+/**
+ * Two-sided interval for a chance of which `good` of `count` trials came out good.
+ * Source: C. J. Clopper and E. S. Pearson, Biometrika 26 (1934) 404-413.
+ */
+export function chanceInterval(
+  good: number,
+  count: number,
+  confidence: number,
+): readonly [number, number] {
+  const tail = (1 - confidence) / 2;
+  const low = good === 0 ? 0 : jstat.beta.inv(tail, good, count - good + 1);
+  const high = good === count ? 1 : jstat.beta.inv(1 - tail, good + 1, count - good);
+  return [low, high];
+}

@@ -1,0 +1,161 @@
+import { invariant, unreachable } from '../num/invariant.ts';
+import type { Cutter, Job, Made, Spread, ZeroXy } from '../job/job.ts';
+import type { Deviation, PlacingKey } from '../setup/deviation.ts';
+import type { Source } from './source.ts';
+
+/** Every source behind the deviations that a set-up's model asks for; those that are nil are left out. */
+export function sourcesOf(job: Job, deviations: readonly Deviation[]): readonly Source[] {
+  const byId = new Map<string, Source & { deviations: number[] }>();
+  deviations.forEach((deviation, index) => {
+    const { id, words, spread } = causeOf(job, deviation);
+    if (spread.distribution.kind === 'exactly' && spread.distribution.value === 0) return;
+    const known = byId.get(id);
+    if (known !== undefined) {
+      known.deviations.push(index);
+      return;
+    }
+    const { distribution, recurs, origin, text } = spread;
+    byId.set(id, { id, words, text, distribution, recurs, origin, deviations: [index] });
+  });
+  return [...byId.values()];
+}
+
+interface Cause {
+  readonly id: string;
+  readonly words: string;
+  readonly spread: Spread;
+}
+
+function causeOf(job: Job, deviation: Deviation): Cause {
+  const { blank, stops, hold } = job;
+  const { machine } = job.shop;
+  switch (deviation.kind) {
+    case 'machine-lean':
+      return cause('machine lean', "the machine's Y axis leaning", machine.lean);
+    case 'scale':
+      return deviation.axis === 'x'
+        ? cause('scale X', "the machine's scale along X", machine.scaleX)
+        : cause('scale Y', "the machine's scale along Y", machine.scaleY);
+    case 'cutter-lean':
+      return deviation.axis === 'x'
+        ? cause('cutter lean X', 'the cutter leaning along X', machine.cutterLeanX)
+        : cause('cutter lean Y', 'the cutter leaning along Y', machine.cutterLeanY);
+    case 'repeatability':
+    case 'milled-face':
+      return cause('repeatability', "the machine's repeatability", machine.repeatability);
+    case 'lost-motion':
+      return cause('lost motion', 'lost motion of the drives', machine.lostMotion);
+    case 'cutter-radius':
+      return cause(
+        `radius of ${deviation.cutter}`,
+        `the effective radius of the cutter ${deviation.cutter}`,
+        cutterNamed(job, deviation.cutter).radiusError,
+      );
+    case 'width':
+      return cause('blank width', "the blank's length along X", blank.widthSpread);
+    case 'height':
+      return cause('blank height', "the blank's length along Y", blank.heightSpread);
+    case 'thickness':
+      return cause('blank thickness', "the blank's thickness", blank.thickSpread);
+    case 'square':
+      return cause('blank square', 'the blank being out of square', blank.squareSpread);
+    case 'taper':
+      return deviation.axis === 'x'
+        ? cause('taper X', 'left and right edges not parallel', blank.taperXSpread)
+        : cause('taper Y', 'lower and upper edges not parallel', blank.taperYSpread);
+    case 'bevel':
+      return cause('bevel', "bevel of the blank's edges", blank.bevelSpread);
+    case 'crook':
+      return cause('crook', "crook of the blank's edges", blank.crookSpread);
+    case 'bump':
+      return cause('bumps', 'bumps on the edges where they touch', blank.bumpSpread);
+    case 'movement':
+      return deviation.axis === 'x'
+        ? cause('movement X', 'the wood moving along X between placings', blank.movementX)
+        : cause('movement Y', 'the wood moving along Y between placings', blank.movementY);
+    case 'fence-angle':
+      return cause(
+        'fence angle',
+        'the fence not parallel to the X travel',
+        setMade(stops.made).angle,
+      );
+    case 'stop-square':
+      return cause(
+        'stop square',
+        'the side stop not square to the fence',
+        setMade(stops.made).square,
+      );
+    case 'spacing':
+      return cause(
+        'stop spacing',
+        'the spacing of the two side stops',
+        setMade(stops.made).spacing,
+      );
+    case 'seat-gap':
+      return cause('seat gaps', 'chips and burrs at the contacts', stops.seatGap);
+    case 'give':
+      return cause('stop give', 'the stops giving under the push', stops.give);
+    case 'clamp-drag':
+      return cause('clamp drag', 'clamps dragging the blank off the stops', hold.clampDrag);
+    case 'rock':
+      return cause('rocking', 'a bulging edge rocking on the arm', ROCKING);
+    case 'zero-touch':
+      return cause(
+        `zero touch ${deviation.placing}`,
+        `finding the zero of the ${deviation.placing} placing`,
+        touchSpread(job, deviation.placing),
+      );
+    case 'zero-return':
+      return cause(
+        'zero return',
+        'the zero coming back after homing or power-off',
+        returnSpread(job),
+      );
+    default:
+      return unreachable(deviation);
+  }
+}
+
+function cause(id: string, words: string, spread: Spread): Cause {
+  return { id, words, spread };
+}
+
+/** A blank that bulges may come to rest anywhere between touching one end of an arm and the other. */
+const ROCKING: Spread = {
+  distribution: { kind: 'rectangular', low: 0, high: 1 },
+  recurs: 'placing',
+  origin: { kind: 'assumed', because: 'any rest between the two ends is as likely as another' },
+  text: 'anywhere',
+};
+
+function cutterNamed(job: Job, name: string): Cutter {
+  const made = job.stops.made;
+  const cutters =
+    made.kind === 'milled-in-place' ? [made.cutter, ...job.shop.cutters] : job.shop.cutters;
+  const cutter = cutters.find((candidate) => candidate.name === name);
+  invariant(cutter !== undefined, `no cutter ${name}`);
+  return cutter;
+}
+
+function setMade(made: Made): Exclude<Made, { kind: 'milled-in-place' }> {
+  invariant(made.kind !== 'milled-in-place', 'milled stops have no angle, square or spacing');
+  return made;
+}
+
+function zeroXy(job: Job, placing: PlacingKey): ZeroXy {
+  return placing === 'front-up' ? job.zero.frontUp.xy : job.zero.backUp.xy;
+}
+
+function touchSpread(job: Job, placing: PlacingKey): Spread {
+  const xy = zeroXy(job, placing);
+  invariant(xy.kind !== 'kept' && xy.kind !== 'milled-stops', `${placing} is not touched`);
+  return xy.tool.spread;
+}
+
+function returnSpread(job: Job): Spread {
+  const extra = [zeroXy(job, 'front-up'), zeroXy(job, 'back-up')].flatMap((xy) =>
+    xy.kind === 'kept' && xy.extra !== null ? [xy.extra] : [],
+  )[0];
+  invariant(extra !== undefined, 'a zero that is not held comes back with a spread');
+  return extra;
+}

@@ -1,0 +1,57 @@
+import { meanOf, sdOf } from '../num/spread-of.ts';
+import type { PlaneNormal } from '../num/radius.ts';
+import type { Model } from './model.ts';
+import { evaluateAt } from './trials.ts';
+
+/** The model as a straight line through the means of its inputs. */
+export interface Straight {
+  readonly means: Float64Array;
+  /** `atMeans[output]`, `slopes[output][input]`. */
+  readonly atMeans: readonly number[];
+  readonly slopes: readonly Float64Array[];
+}
+
+/**
+ * Slopes by central differences over plus and minus one standard deviation, at the means.
+ * Source: GUM (JCGM 100:2008) 5.1.3 and its note 2.
+ */
+export function straightOf(model: Model): Straight {
+  const means = Float64Array.from(model.inputs, ({ distribution }) => finite(meanOf(distribution)));
+  const steps = model.inputs.map(({ distribution }) => {
+    const sd = sdOf(distribution);
+    return Number.isFinite(sd) ? sd : distribution.kind === 'scaled-t' ? distribution.scale : 0;
+  });
+  const places = [means];
+  steps.forEach((step, k) => {
+    for (const sign of [1, -1]) {
+      const place = means.slice();
+      place[k] = place[k]! + sign * step;
+      places.push(place);
+    }
+  });
+  const results = evaluateAt(model, places);
+  const slopes = Array.from({ length: model.outputCount }, (_, output) =>
+    Float64Array.from(steps, (step, k) =>
+      step === 0 ? 0 : (results[1 + 2 * k]![output]! - results[2 + 2 * k]![output]!) / (2 * step),
+    ),
+  );
+  return { means, atMeans: results[0]!, slopes };
+}
+
+/** First-order mean and covariance of two outputs. */
+export function straightVector(model: Model, line: Straight, x: number, y: number): PlaneNormal {
+  let [varX, varY, cov] = [0, 0, 0];
+  model.inputs.forEach(({ distribution }, k) => {
+    const variance = sdOf(distribution) ** 2;
+    const [a, b] = [line.slopes[x]![k]!, line.slopes[y]![k]!];
+    if (a === 0 && b === 0) return;
+    varX += a * a * variance;
+    varY += b * b * variance;
+    cov += a * b * variance;
+  });
+  return { meanX: line.atMeans[x]!, meanY: line.atMeans[y]!, varX, varY, cov };
+}
+
+function finite(value: number): number {
+  return Number.isFinite(value) ? value : 0;
+}

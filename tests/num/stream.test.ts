@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+import { idOf, streamOf, uniformOf } from '../../src/num/stream.ts';
+
+describe('addressed streams', () => {
+  it('hashes names as FNV-1a does', () => {
+    // Source: test vectors of the FNV authors, values from memory.
+    expect(idOf('')).toBe(0x811c9dc5);
+    expect(idOf('a')).toBe(0xe40c292c);
+    expect(idOf('foobar')).toBe(0xbf9cf968);
+  });
+
+  it('gives the same words for the same address and others for any other', () => {
+    const words = (...address: [number, number, number, number]): number[] => {
+      const stream = streamOf(...address);
+      return [stream(), stream(), stream()];
+    };
+    expect(words(1, 2, 3, 1)).toEqual(words(1, 2, 3, 1));
+    for (const other of [
+      [0, 2, 3, 1],
+      [1, 0, 3, 1],
+      [1, 2, 0, 1],
+      [1, 2, 3, 2],
+    ] as const) {
+      expect(words(...other)).not.toEqual(words(1, 2, 3, 1));
+    }
+  });
+
+  it('stays strictly between 0 and 1 at both ends', () => {
+    expect(uniformOf(0)).toBeGreaterThan(0);
+    expect(uniformOf(0xffffffff)).toBeLessThan(1);
+  });
+
+  it('fills 64 bins evenly (chi-square, four standard errors)', () => {
+    const bins = new Float64Array(64);
+    const stream = streamOf(5, 77, 0, 1);
+    const n = 64_000;
+    for (let i = 0; i < n; i++) bins[Math.floor(uniformOf(stream()) * 64)]! += 1;
+    const chi2 = bins.reduce((sum, count) => sum + (count - n / 64) ** 2 / (n / 64), 0);
+    expect(Math.abs(chi2 - 63)).toBeLessThan(4 * Math.sqrt(2 * 63));
+  });
+
+  it('keeps neighbouring streams unrelated (correlation within four standard errors)', () => {
+    const n = 20_000;
+    for (const [one, other] of [
+      [streamOf(1, 10, 0, 1), streamOf(1, 11, 0, 1)],
+      [streamOf(1, 10, 0, 1), streamOf(1, 10, 1, 1)],
+      [streamOf(1, 10, 0, 1), streamOf(1, 10, 0, 2)],
+      [streamOf(1, 10, 0, 1), streamOf(2, 10, 0, 1)],
+    ] as const) {
+      let sum = 0;
+      for (let i = 0; i < n; i++) sum += (uniformOf(one()) - 0.5) * (uniformOf(other()) - 0.5) * 12;
+      expect(Math.abs(sum / n)).toBeLessThan(4 / Math.sqrt(n));
+    }
+  });
+});

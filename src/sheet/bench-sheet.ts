@@ -1,0 +1,113 @@
+import { assumedList } from './assumed-list.ts';
+import { cautions } from './cautions.ts';
+import { checkSteps } from './check-steps.ts';
+import { heightsTable } from './heights-table.ts';
+import type { Html } from './html.ts';
+import { markup } from './html.ts';
+import { keyList } from './key-list.ts';
+import { needSection } from './need-section.ts';
+import { PAGE_STYLE } from './page-style.ts';
+import { placingDrawing } from './placing-drawing.ts';
+import { placingSteps } from './placing-steps.ts';
+import { placingOf } from './places.ts';
+import { prepareSteps } from './prepare-steps.ts';
+import type { SheetInput } from './sheet-input.ts';
+import { stepList } from './step.ts';
+import { stopSteps } from './stop-steps.ts';
+import { turnDrawing } from './turn-drawing.ts';
+import { turnSteps } from './turn-steps.ts';
+import { verdictLine } from './verdict-line.ts';
+
+/** One self-contained page for the machine: cautions, pictures, prediction, and the order of work. */
+export function benchSheet(input: SheetInput): string {
+  const { job, prediction } = input;
+  const page = markup`<!doctype html>
+    <html lang="en">
+      <head>
+        <meta charset="utf-8"/>
+        <meta name="viewport" content="width=device-width, initial-scale=1"/>
+        <title>Bench sheet: ${job.name}</title>
+        <style>
+          ${PAGE_STYLE}
+        </style>
+      </head>
+      <body>
+        <main>
+          <header>
+            <p class="kind">Bench sheet</p>
+            <h1>${job.name}</h1>
+            <p class="verdict">${verdictLine(prediction, job.goodEnoughShare, job.shop.units)}</p>
+          </header>
+          ${cautions(input)} ${pictures(input)}
+          <section class="prediction">
+            <h2>Where the back will land</h2>
+            ${prediction.needs.map((need) => needSection(need, job.goodEnoughShare, job.shop.units))}
+            <h3>What was assumed</h3>
+            ${assumedList(prediction)}
+          </section>
+          <section class="keep">
+            <h2>Heights over the stops</h2>
+            <p>
+              How close each thing that moves with the cutter comes to each stop, at its lowest.
+              Clamps are not in this table.
+            </p>
+            ${heightsTable(job, input.clearances)}
+          </section>
+          ${work(input)}
+          <footer>
+            Made by Flipwright ${input.version} from the job “${job.name}” and the shop
+            “${job.shop.name}”: ${prediction.trials} trials, seed ${prediction.seed}.
+          </footer>
+        </main>
+      </body>
+    </html> `;
+  return page.html;
+}
+
+function pictures({ job, placings, stops, ...rest }: SheetInput): Html {
+  const first = placingOf(placings, job.first);
+  const second = placingOf(placings, job.first === 'front' ? 'back' : 'front');
+  return markup`<section class="pictures">
+    <h2>Both placings</h2>
+    <figure>
+      <figcaption class="which">First placing</figcaption>
+      ${placingDrawing(job, first, stops)}
+    </figure>
+    <figure>
+      <figcaption class="which">Turn over</figcaption>
+      ${turnDrawing(job, placings)}
+    </figure>
+    <figure>
+      <figcaption class="which">Second placing</figcaption>
+      ${placingDrawing(job, second, stops)}
+    </figure>
+    ${keyList({ job, placings, stops, ...rest })}
+  </section>`;
+}
+
+function work(input: SheetInput): Html {
+  const { job, placings, prediction } = input;
+  const first = placingOf(placings, job.first);
+  const second = placingOf(placings, job.first === 'front' ? 'back' : 'front');
+  const next = job.first === 'front' ? job.zero.backUp : job.zero.frontUp;
+  const parts = [
+    { title: 'Prepare', steps: prepareSteps(input) },
+    {
+      title: `First placing: ${first.faceUp} up`,
+      steps: [...stopSteps(input, first), ...placingSteps(job, first, next)],
+    },
+    { title: 'Turn over', steps: turnSteps(input) },
+    { title: `Second placing: ${second.faceUp} up`, steps: placingSteps(job, second, null) },
+    { title: 'Check the part', steps: checkSteps(job, prediction) },
+  ];
+  let from = 1;
+  const lists = parts.map(({ title, steps }) => {
+    const list = stepList(title, steps, from);
+    from += steps.length;
+    return list;
+  });
+  return markup`<section class="work">
+    <h2>At the machine, in this order</h2>
+    ${lists}
+  </section>`;
+}

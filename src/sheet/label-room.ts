@@ -1,0 +1,42 @@
+/** A piece of the drawing paper, mm, y down. */
+export interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A place tried for a label, and how little it is liked (0 is best). */
+export interface Candidate {
+  readonly box: Box;
+  readonly cost: number;
+}
+
+/**
+ * The place for a label that overlaps nothing taken and leaves the field least, and of those the
+ * cheapest. When no place is free, the one that overlaps least: news a test looks for.
+ */
+export function roomFor(candidates: readonly Candidate[], taken: readonly Box[], field: Box): Box {
+  let best = candidates[0]!.box;
+  let least = Infinity;
+  for (const { box, cost } of candidates) {
+    const outside = box.width * box.height - overlapMm2(box, field);
+    const covered = taken.reduce((sum, other) => sum + overlapMm2(box, other), 0);
+    const total = cost + HARD * (covered + outside);
+    if (total < least) [best, least] = [box, total];
+  }
+  return best;
+}
+
+/** One square millimetre covered is worse than any cost. */
+const HARD = 1e4;
+
+export function boxAround(x: number, y: number, width: number, height: number): Box {
+  return { x: x - width / 2, y: y - height / 2, width, height };
+}
+
+export function overlapMm2(a: Box, b: Box): number {
+  const width = Math.min(a.x + a.width, b.x + b.width) - Math.max(a.x, b.x);
+  const height = Math.min(a.y + a.height, b.y + b.height) - Math.max(a.y, b.y);
+  return width > 0 && height > 0 ? width * height : 0;
+}

@@ -1,0 +1,53 @@
+import type { Units } from '../job/job.ts';
+import type { NeedPrediction, RecurrenceKey } from '../stackup/prediction.ts';
+import type { Html } from './html.ts';
+import { markup } from './html.ts';
+import { landingPicture } from './landing-picture.ts';
+import { NEW_EACH_TIME, RECURRENCE_WORDS, RECURS } from './recurrence-words.ts';
+import { limitsText } from './verdict-line.ts';
+import {
+  chanceText,
+  deviationText,
+  intervalText,
+  lengthText,
+  levelText,
+  shareText,
+} from './words.ts';
+
+/** A need: picture of where the back lands, and its numbers in plain words. */
+export function needSection(need: NeedPrediction, goodEnoughShare: number, units: Units): Html {
+  const good = need.chance >= goodEnoughShare;
+  return markup`<section class="need">
+<h3>${need.name}</h3>
+<div class="beside">
+<figure>${landingPicture(need, units)} <figcaption>One dot is one part of the trial, seen from the front; the middle is where the back should land. <b>Thick circle</b>: the limit, ${limitsText(need, units)}. <b>Dashes</b>: about 95 in 100 land inside. <b>Crosses</b>: too far. </figcaption></figure>
+<div>
+<p class="chance"> <b>${chanceText(need.chance)}</b> of parts come out right.<br />Wanted: ${levelText(goodEnoughShare)}. ${good ? 'Good enough.' : 'Not good enough yet.'}</p>
+<table class="numbers">
+<tr>
+<th scope="row">Limit</th>
+<td>${limitsText(need, units)}</td></tr>
+<tr>
+<th scope="row">If nothing were off</th>
+<td>${lengthText(need.nominal, units)}</td></tr>
+<tr>
+<th scope="row">To be expected (mean)</th>
+<td>${deviationText(need.mean, units)}</td></tr>
+<tr>
+<th scope="row">95 parts in 100 lie from</th>
+<td>${intervalText(need.interval95, units)}</td></tr></table>
+<h4>What it comes from mostly</h4>
+<ol class="sources">${need.shares.slice(0, 3).map((share) => markup`<li>${share.source}: ${shareText(share.share)} of the scatter</li>`)}</ol>
+<h4>How much of the scatter comes back</h4>
+<p>${recurring(need)}</p></div></div></section>`;
+}
+
+function recurring(need: NeedPrediction): Html {
+  const sum = (keys: readonly RecurrenceKey[]): number =>
+    keys.reduce((total, key) => total + need.recurring[key], 0);
+  return markup`The same from part to part: <b>${shareText(sum(RECURS))}</b> (${parts(need, RECURS)}). A test piece shows it and an offset takes it out. New every time: <b>${shareText(sum(NEW_EACH_TIME))}</b> (${parts(need, NEW_EACH_TIME)}).`;
+}
+
+function parts(need: NeedPrediction, keys: readonly RecurrenceKey[]): string {
+  return keys.map((key) => `${RECURRENCE_WORDS[key]} ${shareText(need.recurring[key])}`).join(', ');
+}

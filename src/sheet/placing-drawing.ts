@@ -1,0 +1,139 @@
+import type { Job, Units } from '../job/job.ts';
+import type { Placing, Side } from '../setup/placing.ts';
+import { badges } from './badges.ts';
+import { blankDrawing } from './blank-drawing.ts';
+import type { Field } from './field.ts';
+import { fieldFor, onPaper } from './field.ts';
+import type { Html } from './html.ts';
+import { markup, joined } from './html.ts';
+import { scaleBar } from './scale-bar.ts';
+import type { SheetStop } from './sheet-input.ts';
+import { sideWords } from './side-words.ts';
+import { contactDrawing, stopDrawing, stopMarks } from './stop-drawing.ts';
+import { FAINT, INK, arrow, dot, drawing, textAt, textUp } from './svg.ts';
+import { lengthText } from './words.ts';
+import { zeroAndMark } from './zero-drawing.ts';
+
+export const PAPER_MM = 186;
+const LEFT_MM = 27;
+const RIGHT_MM = 34;
+const TOP_MM = 23;
+const BOTTOM_MM = 18;
+const TALLEST_MM = 84;
+
+/** One placing from above, to one of the usual scales, near side towards the reader. */
+export function placingDrawing(job: Job, placing: Placing, stops: readonly SheetStop[]): Html {
+  const room = { widthMm: PAPER_MM - LEFT_MM - RIGHT_MM, heightMm: TALLEST_MM };
+  const field = fieldFor(job, placing, stops, { x: LEFT_MM, y: TOP_MM }, room);
+  const zero = zeroAndMark(job, placing, field, stopMarks(stops, placing, field));
+  const height = TOP_MM + field.box.height + BOTTOM_MM;
+  const face = placing.faceUp.toUpperCase();
+  return drawing(
+    `${placing.order} placing from above, ${placing.faceUp} face up`,
+    PAPER_MM,
+    height,
+    joined([
+      heading(`${face} FACE UP`, field),
+      bed(field),
+      stopDrawing(stops, placing, field, `hatch-${placing.faceUp}`),
+      blankDrawing(job, placing, field),
+      ...placing.contacts.map((contact) => contactDrawing(contact, placing, field)),
+      zero.html,
+      badges(job, placing, stops, field, zero.taken),
+      dimensions(job, field, job.shop.units),
+      ...sides(job, placing, field),
+      operator(field),
+      scaleBar(
+        { x: PAPER_MM - RIGHT_MM, y: height - 2 },
+        'end',
+        1 / field.reduction,
+        40,
+        job.shop.units,
+      ),
+    ]),
+  );
+}
+
+function heading(words: string, field: Field): Html {
+  return joined([
+    textAt({ x: 0, y: 7.4 }, words, { sizeMm: 8, weight: 700 }),
+    textAt(
+      { x: PAPER_MM, y: 7 },
+      `seen from above, 1 : ${field.reduction} when printed at full size`,
+      { sizeMm: 3.4, anchor: 'end', fill: FAINT },
+    ),
+  ]);
+}
+
+function bed({ box }: Field): Html {
+  return markup`<rect x="${dot(box.x)}" y="${dot(box.y)}" width="${dot(box.width)}" height="${dot(box.height)}" fill="#f1f0ec" stroke="${FAINT}" stroke-width="0.2"/>`;
+}
+
+/** Length along X above, along Y at the right, between arrow heads. */
+function dimensions(job: Job, field: Field, units: Units): Html {
+  const { widthMm, heightMm } = job.blank;
+  const [a, c] = [onPaper(field, { x: 0, y: heightMm }), onPaper(field, { x: widthMm, y: 0 })];
+  const y = field.box.y - 2;
+  const x = field.box.x + field.box.width + 2;
+  const look = { sizeMm: 3.5, weight: 700 } as const;
+  return joined([
+    between({ x: a.x, y }, { x: c.x, y }),
+    textAt({ x: (a.x + c.x) / 2, y: y - 1.6 }, lengthText(widthMm, units), {
+      ...look,
+      anchor: 'middle',
+    }),
+    between({ x, y: a.y }, { x, y: c.y }),
+    textUp({ x: x + 4.4, y: (a.y + c.y) / 2 }, lengthText(heightMm, units), look),
+  ]);
+}
+
+function between(from: { x: number; y: number }, to: { x: number; y: number }): Html {
+  const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
+  return joined([arrow(middle, from, 0.25, INK), arrow(middle, to, 0.25, INK)]);
+}
+
+function sides(job: Job, placing: Placing, field: Field): Html[] {
+  const { box } = field;
+  const middleX = box.x + box.width / 2;
+  const line = (side: Side, y: number): Html =>
+    textAt({ x: middleX, y }, [side.toUpperCase(), ...sideWords(job, placing, side)].join(' · '), {
+      sizeMm: 3.6,
+      weight: 700,
+      anchor: 'middle',
+    });
+  const column = (side: Side, x: number, anchor: 'start' | 'end'): Html => {
+    const words = [side.toUpperCase(), ...sideWords(job, placing, side).flatMap(halved)];
+    const top = box.y + box.height / 2 - ((words.length - 1) * LINE_MM) / 2 + 1.2;
+    return joined(
+      words.map((word, i) =>
+        textAt({ x, y: top + i * LINE_MM }, word, { sizeMm: 3.6, weight: 700, anchor }),
+      ),
+    );
+  };
+  return [
+    line('far', 13.5),
+    line('near', box.y + box.height + 5),
+    column('left', box.x - 2, 'end'),
+    column('right', box.x + box.width + 8.5, 'start'),
+  ];
+}
+
+const LINE_MM = 4.8;
+
+/** `against the second side stop` is too long for the column beside the drawing. */
+function halved(words: string): string[] {
+  if (!words.startsWith('against')) return [words];
+  const rest = words.replace('against ', '');
+  return rest.length > 13 ? ['against', ...rest.split(/ (?=side)/)] : ['against', rest];
+}
+
+function operator({ box }: Field): Html {
+  const [x, y] = [box.x + box.width / 2, box.y + box.height + 8];
+  const wedge = (dx: number): Html =>
+    markup`<path d="M${dot(x + dx - 2.2)} ${dot(y + 5.2)}l2.2 -4l2.2 4z" fill="${INK}"/>`;
+  return joined([
+    wedge(-22),
+    wedge(22),
+    textAt({ x, y: y + 5 }, 'you stand here', { sizeMm: 3.8, weight: 700, anchor: 'middle' }),
+  ]);
+}

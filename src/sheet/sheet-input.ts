@@ -1,0 +1,21 @@
+import type { Job } from '../job/job.ts';
+import type { StopPart } from '../jig/stop-part.ts';
+import type { Prediction } from '../stackup/prediction.ts';
+import type { Clearance } from '../sweep/clearance.ts';
+import type { Placings } from '../sweep/clearances.ts';
+
+/** All that a bench sheet tells. It holds no clock, so the same input gives the same bytes. */
+export interface SheetInput {
+  readonly job: Job;
+  readonly placings: Placings;
+  readonly prediction: Prediction;
+  readonly clearances: readonly Clearance[];
+  readonly stops: readonly SheetStop[];
+  /** Files to print that lie beside the sheet. */
+  readonly fileNames: readonly string[];
+  /** Of the program that made the sheet. */
+  readonly version: string;
+}
+
+/** What the sheet needs to know of a stop. */
+export type SheetStop = Pick<StopPart, 'body' | 'screws' | 'lands' | 'allowanceMm' | 'notes'>;

@@ -1,0 +1,65 @@
+import type { ZeroXy } from '../job/job.ts';
+import { unreachable } from '../num/invariant.ts';
+import type { Html } from './html.ts';
+import { markup } from './html.ts';
+import { cornerAt, inLayout, markedCorner, placingOf } from './places.ts';
+import type { SheetInput } from './sheet-input.ts';
+import { sideStopName } from './side-words.ts';
+import type { Step } from './step.ts';
+import { step } from './step.ts';
+import { hasTwoSideStops } from './stop-steps.ts';
+
+/** Between the placings: power and zero, burrs, the turn itself, the side stop that counts now. */
+export function turnSteps({ job, placings }: SheetInput): Step[] {
+  const first = placingOf(placings, job.first);
+  const second = placingOf(placings, job.first === 'front' ? 'back' : 'front');
+  const zero = job.first === 'front' ? job.zero.backUp : job.zero.frontUp;
+  const mark = markedCorner(job);
+  const from = cornerAt(job, inLayout(job, first, mark));
+  const to = cornerAt(job, inLayout(job, second, mark));
+  const swap =
+    job.turn === 'about-y'
+      ? markup`<b>Left and right edges change places</b>; near stays near, far stays far.`
+      : markup`<b>Near and far edges change places</b>; left stays left, right stays right.`;
+  const other = first.sideStop.which;
+  const change = hasTwoSideStops(job)
+    ? [
+        step(
+          markup`From here on only ${sideStopName(job, second)} counts: it must stand in its place, and the blank must lie free of the ${other} one.`,
+        ),
+      ]
+    : [];
+  return [
+    step(powerWords(zero.xy)),
+    step(
+      markup`Take the burrs off the edges of the blank with one light stroke. Do not sand or plane the edges that meet a stop. Vacuum bed, stops and pockets.`,
+    ),
+    ...change,
+    step(
+      markup`Turn the blank over as in the picture. ${swap} M goes from the ${from} to the <b>${to}</b>. ${second.faceUp.toUpperCase()} is up now.`,
+    ),
+  ];
+}
+
+function powerWords(xy: ZeroXy): Html {
+  switch (xy.kind) {
+    case 'milled-stops':
+      return markup`<b>Leave the machine switched on, do not home it and do not set X or Y zero:</b> the stops were milled from this zero.`;
+    case 'kept':
+      return KEPT_WORDS[xy.how];
+    case 'stops':
+      return markup`X and Y zero will be touched again on the stops: homing or switching off does no harm in between. Do not loosen the stops.`;
+    case 'edges':
+      return markup`X and Y zero will be touched again on the blank's edges: homing or switching off does no harm in between.`;
+    case 'middle':
+      return markup`X and Y zero will be found again at the blank's middle: homing or switching off does no harm in between.`;
+    default:
+      return unreachable(xy);
+  }
+}
+
+const KEPT_WORDS: Readonly<Record<'held' | 're-homed' | 'power-off', Html>> = {
+  held: markup`<b>Leave the machine switched on, do not home it and do not set X or Y zero:</b> the motors hold it for the second placing.`,
+  're-homed': markup`<b>Home the machine once more now</b>, with the bed clear, and call up the X and Y zero you wrote down. Do not switch it off.`,
+  'power-off': markup`The machine may be switched off here. When it is on again: warm up, <b>home it</b>, and call up the X and Y zero you wrote down.`,
+};

@@ -1,0 +1,31 @@
+import type { Units } from '../job/job.ts';
+import type { NeedPrediction, Prediction } from '../stackup/prediction.ts';
+import { chanceText, lengthText, levelText } from './words.ts';
+
+/** Good enough or not, in one sentence, by the need that is least likely met. */
+export function verdictLine(prediction: Prediction, goodEnoughShare: number, units: Units): string {
+  const [least, ...others] = prediction.needs.toSorted((a, b) => a.chance - b.chance);
+  if (!least) return 'The job names no need, so nothing is predicted.';
+  const wanted = levelText(goodEnoughShare);
+  const result = `“${least.name}” comes out ${limitsText(least, units)} in ${chanceText(least.chance)} of parts`;
+  if (least.chance >= goodEnoughShare)
+    return others.length === 0
+      ? `Good enough: ${result} (wanted: ${wanted}).`
+      : `Good enough: the least sure of ${others.length + 1} needs, ${result} (wanted: ${wanted}).`;
+  const alsoShort = others.filter((need) => need.chance < goodEnoughShare).length;
+  const more = alsoShort === 0 ? '' : ` ${moreNeeds(alsoShort)} too.`;
+  return `Not good enough yet: ${result}, and ${wanted} is wanted.${more}`;
+}
+
+/** `within 0.2 mm`, `between 60.5 mm and 61.5 mm`, `at least 2.5 mm`. */
+export function limitsText(need: NeedPrediction, units: Units): string {
+  const { low, high } = need.limits;
+  if (low === null) return high === null ? 'as it may' : `within ${lengthText(high, units)}`;
+  return high === null
+    ? `at least ${lengthText(low, units)}`
+    : `between ${lengthText(low, units)} and ${lengthText(high, units)}`;
+}
+
+function moreNeeds(count: number): string {
+  return count === 1 ? 'One other need falls short' : `${count} other needs fall short`;
+}

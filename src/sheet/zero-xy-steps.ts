@@ -1,0 +1,105 @@
+import type { Job, Zero, ZeroXy } from '../job/job.ts';
+import { unreachable } from '../num/invariant.ts';
+import type { Point } from '../plane/point.ts';
+import type { Placing } from '../setup/placing.ts';
+import type { Html } from './html.ts';
+import { markup } from './html.ts';
+import { placeWords } from './place-words.ts';
+import { sideStopName } from './side-words.ts';
+import type { Step } from './step.ts';
+import { step } from './step.ts';
+import { lengthText, unitText } from './words.ts';
+
+/** X and Y zero as far as it is set before the blank lies there. */
+export function zeroBeforeLaying(job: Job, placing: Placing, xy: ZeroXy): Step[] {
+  switch (xy.kind) {
+    case 'stops':
+      return [
+        step(
+          markup`<b>X and Y zero, before the blank is laid:</b> with ${xy.tool.name}, touch the contact faces of the fence and of ${sideStopName(job, placing)}, from the side where the blank will lie${touchedAt(job, xy.at)}. Take off what the tool and the cutter's radius add. Zero is ${placeWords(job, placing.zero)}.`,
+        ),
+      ];
+    case 'milled-stops':
+      return [
+        step(
+          markup`<b>X and Y zero: nothing to touch.</b> It is the zero from which the stops were milled, ${placeWords(job, placing.zero)}.`,
+        ),
+      ];
+    case 'kept':
+      return [keptZero(job, placing, xy.how)];
+    case 'edges':
+    case 'middle':
+      return [];
+    default:
+      return unreachable(xy);
+  }
+}
+
+/** X and Y zero as far as it is touched on the blank itself. */
+export function zeroAfterLaying(job: Job, placing: Placing, xy: ZeroXy): Step[] {
+  const unit = unitText(job.shop.units);
+  switch (xy.kind) {
+    case 'edges':
+      return [
+        step(
+          markup`<b>X and Y zero on the blank's edges:</b> with ${xy.tool.name}, touch the ${placing.sideStop.edge} edge and the ${placing.fence.edge} edge of the blank at half its thickness, beside the stops${touchedAt(job, xy.at)}. Take off what the tool and the cutter's radius add. Zero is ${placeWords(job, placing.zero)}.`,
+        ),
+      ];
+    case 'middle':
+      return [
+        step(
+          markup`<b>X and Y zero at the middle:</b> with ${xy.tool.name}, touch left and right edge at half the blank's thickness${levelWith(job, xy.at, 'y')}; half of their sum is X zero. Touch near and far edge${levelWith(job, xy.at, 'x')}; half of their sum is Y zero. Zero is ${placeWords(job, placing.zero)}.`,
+          ...['left', 'right', 'half sum X', 'near', 'far', 'half sum Y'].map((label) => ({
+            label,
+            unit,
+          })),
+        ),
+      ];
+    case 'stops':
+    case 'milled-stops':
+    case 'kept':
+      return [];
+    default:
+      return unreachable(xy);
+  }
+}
+
+/** Written down, a lost zero can be found again, and a wrong one is seen. */
+export function noteZero(job: Job, next: Zero | null): Step[] {
+  const unit = unitText(job.shop.units);
+  const why =
+    next?.xy.kind === 'kept'
+      ? 'The second placing uses this zero again.'
+      : 'A lost step shows here later.';
+  return [
+    step(
+      markup`Write down the machine's own coordinates of X and Y zero. ${why}`,
+      { label: 'X', unit },
+      { label: 'Y', unit },
+    ),
+  ];
+}
+
+function keptZero(job: Job, placing: Placing, how: 'held' | 're-homed' | 'power-off'): Step {
+  const place = placeWords(job, placing.zero);
+  const rest: Record<typeof how, Html> = {
+    held: markup`Do not set it again: the motors have held it.`,
+    're-homed': markup`The machine was homed again: call up the zero you wrote down, do not touch anything off.`,
+    'power-off': markup`The power was off: home, call up the zero you wrote down, and check with the M corner below that no step of the motors is missing.`,
+  };
+  return step(
+    markup`<b>X and Y zero: the one of the first placing</b>, now ${place}. ${rest[how]}`,
+  );
+}
+
+function touchedAt(job: Job, at: Point<'layout'> | null): Html {
+  if (at === null) return markup``;
+  const units = job.shop.units;
+  return markup` (X at ${lengthText(at.y, units)} from the near edge, Y at ${lengthText(at.x, units)} from the left edge)`;
+}
+
+function levelWith(job: Job, at: Point<'layout'> | null, axis: 'x' | 'y'): Html {
+  const { widthMm, heightMm } = job.blank;
+  const mm = axis === 'y' ? (at?.y ?? heightMm / 2) : (at?.x ?? widthMm / 2);
+  return markup`, ${lengthText(mm, job.shop.units)} from the ${axis === 'y' ? 'near' : 'left'} edge`;
+}

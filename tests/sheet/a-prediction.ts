@@ -1,0 +1,57 @@
+import type { Job } from '../../src/job/job.ts';
+import type { NeedPrediction, Prediction } from '../../src/stackup/prediction.ts';
+
+/** Numbers made up for the page: a plausible cloud without chance in it. */
+export function predictionFor(job: Job, chances: readonly number[], sizeMm = 0.06): Prediction {
+  return {
+    json: 1,
+    job: job.name,
+    seed: 7,
+    trials: 100000,
+    assumed: ['lean of the Y axis', 'lost motion', 'bevel of the edges', 'cup of the blank'],
+    needs: job.needs.map((need, i) => needPrediction(need, chances[i] ?? 0.5, sizeMm)),
+  };
+}
+
+function needPrediction(
+  need: Job['needs'][number],
+  chance: number,
+  sizeMm: number,
+): NeedPrediction {
+  return {
+    name: need.name,
+    kind: need.kind,
+    unit: 'mm',
+    nominal: 0,
+    limits: { low: null, high: need.withinMm },
+    mean: 1.31 * sizeMm,
+    sd: 0.7 * sizeMm,
+    interval95: [0.24 * sizeMm, 2.9 * sizeMm],
+    shortest95: [0.1 * sizeMm, 2.6 * sizeMm],
+    worst: [0, 6 * sizeMm],
+    worstLinear: [0, 7 * sizeMm],
+    firstOrder: { mean: 1.3 * sizeMm, sd: 0.7 * sizeMm, chance, agrees: true },
+    chance,
+    chanceSe: 0.001,
+    sureTo: 0.001,
+    shares: [
+      { source: 'length of the blank', share: 0.617, se: 0.004 },
+      { source: 'bevel of the edges', share: 0.224, se: 0.004 },
+      { source: 'lost motion', share: 0.093, se: 0.004 },
+      { source: 'lean of the Y axis', share: 0.05, se: 0.004 },
+    ],
+    recurring: { shop: 0.09, powerUp: 0, setup: 0.05, part: 0.75, placing: 0.01, feature: 0.1 },
+    x: { mean: 0.2 * sizeMm, sd: 1.2 * sizeMm },
+    y: { mean: -0.1 * sizeMm, sd: 0.8 * sizeMm },
+    covariance: 0.3 * sizeMm ** 2,
+    cloud: Array.from({ length: 300 }, (_, k) => sunflower(k, sizeMm)),
+  };
+}
+
+/** Places of equal chance under a plane normal spread, by the golden angle. */
+function sunflower(k: number, sizeMm: number): readonly [number, number] {
+  const radius = Math.sqrt(-2 * Math.log(1 - (k + 0.5) / 300)) * sizeMm;
+  const angle = k * 2.399963;
+  const [u, v] = [radius * Math.cos(angle), radius * Math.sin(angle)];
+  return [0.2 * sizeMm + 1.2 * u, -0.1 * sizeMm + 0.25 * u + 0.76 * v];
+}

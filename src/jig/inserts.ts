@@ -1,0 +1,35 @@
+import type { Job } from '../job/job.ts';
+import type { Point } from '../plane/point.ts';
+import { bedInLayout, layoutInCorner, type CornerFrame } from './corner-frame.ts';
+import type { PieceSize, Seat } from './layout-of-screws.ts';
+import { stopNumbers } from './numbers.ts';
+
+/**
+ * Where screws can go, in a piece's frame: the bed's inserts, or, on a bed without any, three places
+ * of our own: behind the corner and near the end of each arm.
+ */
+export function seatsFor(
+  job: Job,
+  frame: CornerFrame,
+  size: PieceSize,
+  marginMm: number,
+): readonly Seat[] {
+  const inserts = job.shop.bed.inserts;
+  if (inserts === null) {
+    const behind = -(stopNumbers.betweenBackMm + marginMm);
+    return [
+      { x: behind, y: behind },
+      { x: size.fenceArmMm - marginMm, y: behind },
+      { x: behind, y: size.sideArmMm - marginMm },
+    ].map((at) => ({ at, insert: null }));
+  }
+  const { first, pitchMm, count } = inserts;
+  return range(count.x).flatMap((column) =>
+    range(count.y).map((row) => {
+      const onBed: Point<'bed'> = { x: first.x + column * pitchMm.x, y: first.y + row * pitchMm.y };
+      return { at: layoutInCorner(frame, bedInLayout(job, onBed)), insert: { column, row } };
+    }),
+  );
+}
+
+const range = (count: number): readonly number[] => Array.from({ length: count }, (_, i) => i);

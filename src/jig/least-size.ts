@@ -1,0 +1,96 @@
+import type { Job } from '../job/job.ts';
+import { cannot, made, mm, type Step } from './answer.ts';
+import { stopNumbers } from './numbers.ts';
+import type { Piece, Reach } from './pieces.ts';
+import type { PieceSize } from './layout-of-screws.ts';
+
+const n = stopNumbers;
+
+/** The plan sizes that lands, height and stiffness ask for, before any screw. */
+export function leastSizes(
+  job: Job,
+  pieces: readonly Piece[],
+  topMm: number,
+  marginMm: number,
+): Step<readonly PieceSize[]> {
+  const notchRadiusMm = notchRadius(job);
+  const depthMm = depth(job, topMm, marginMm);
+  const sizes: PieceSize[] = [];
+  for (const piece of pieces) {
+    const bad = badLands(piece, notchRadiusMm);
+    if (bad !== null) return bad;
+    const shareMm =
+      pieces.length === 1
+        ? piece.frame.fenceLengthMm
+        : (piece.frame.fenceLengthMm - n.betweenPiecesMm) / 2;
+    sizes.push({
+      fenceDepthMm: depthMm,
+      sideDepthMm: depthMm,
+      fenceArmMm: armMm(piece.fenceLands, piece.frame.fenceLengthMm, shareMm),
+      sideArmMm: armMm(piece.sideLands, piece.frame.sideLengthMm, piece.frame.sideLengthMm),
+      notchRadiusMm,
+    });
+  }
+  const [first, second] = sizes;
+  const fenceMm = pieces[0]?.frame.fenceLengthMm ?? 0;
+  if (first !== undefined && second !== undefined) {
+    const overMm = first.fenceArmMm + second.fenceArmMm + n.betweenPiecesMm - fenceMm;
+    if (overMm > 0)
+      return cannot(
+        `two stops on a fence ${mm(fenceMm)} long are ${mm(overMm)} too long together`,
+        'contacts nearer to the corners, or one stop for both placings (equal corners)',
+      );
+  }
+  return made(sizes);
+}
+
+function notchRadius(job: Job): number {
+  const made = job.stops.made;
+  const cutterMm = made.kind === 'milled-in-place' ? made.cutter.diameterMm : 0;
+  return Math.max(n.notchDiameterMm, cutterMm + n.notchOverCutterMm) / 2;
+}
+
+/** Behind the contact line: thick enough, and a base in proportion to the height. */
+function depth(job: Job, topMm: number, marginMm: number): number {
+  const ownPlacesMm = job.shop.bed.inserts === null ? 2 * marginMm : 0;
+  return n.betweenBackMm + Math.max(n.bodyThickMm, n.basePerHeight * topMm, ownPlacesMm);
+}
+
+function armMm(lands: readonly Reach[], edgeMm: number, mostMm: number): number {
+  const wishMm = Math.min(
+    Math.max(n.armShortestMm, n.armShareOfEdge * edgeMm),
+    n.armLongestMm,
+    mostMm,
+  );
+  const needsMm = lands.map((land) => land.toMm + n.betweenBackMm + n.pastLandMm);
+  return Math.max(wishMm, ...needsMm);
+}
+
+function badLands(piece: Piece, notchRadiusMm: number): ReturnType<typeof cannot> | null {
+  // A land's flank ends this far before the land; the notch reaches this far along the face.
+  const nearestMm = notchRadiusMm - n.betweenBackMm + n.betweenBackMm + leastFlatMm;
+  for (const lands of [piece.fenceLands, piece.sideLands])
+    for (const [i, land] of lands.entries()) {
+      if (land.fromMm < nearestMm)
+        return cannot(
+          `the ${piece.name}, would touch (${land.contacts.join(', ')}) from ${mm(land.fromMm)} off its corner, inside the corner's relief`,
+          `a button at ${mm(nearestMm + n.landMm / 2)} or more, or an arm from ${mm(nearestMm)} or more`,
+        );
+      if (land.toMm - land.fromMm < n.landMm)
+        return cannot(
+          `the ${piece.name}, has a face only ${mm(land.toMm - land.fromMm)} long (${land.contacts.join(', ')})`,
+          `an arm at least ${mm(n.landMm)} long, clear of the middle of the fence`,
+        );
+      const next = lands[i + 1];
+      const apartMm = 2 * n.betweenBackMm + leastFlatMm;
+      if (next !== undefined && next.fromMm - land.toMm < apartMm)
+        return cannot(
+          `the ${piece.name}, has buttons only ${mm(next.fromMm - land.fromMm)} apart`,
+          `buttons at least ${mm(apartMm + n.landMm)} apart, or an arm`,
+        );
+    }
+  return null;
+}
+
+/** A straight between two flanks, or a flank and the notch: a line that a printer can draw. */
+const leastFlatMm = 0.5;

@@ -1,0 +1,45 @@
+import type { Job } from '../job/job.ts';
+import { unreachable } from '../num/invariant.ts';
+import { mm } from './answer.ts';
+import type { ScrewFit } from './screw-holes.ts';
+import { stopNumbers } from './numbers.ts';
+import type { StandingPiece } from './standing.ts';
+import type { StopHeights } from './stop-heights.ts';
+
+/** What the person who prints and sets the stop has to know about it, one sentence each. */
+export function notesOn(
+  job: Job,
+  one: StandingPiece,
+  heights: StopHeights,
+  fit: ScrewFit,
+): readonly string[] {
+  const longMm = Math.max(
+    one.size.fenceArmMm + one.size.sideDepthMm,
+    one.size.sideArmMm + one.size.fenceDepthMm,
+  );
+  return [
+    'Print it base down, without support, solid round the screws.',
+    ...(longMm > commonPrinterMm
+      ? [`It is ${mm(longMm)} long: lay it across a small printer's bed, or check that it fits.`]
+      : []),
+    setting(job, heights, fit),
+    ...(fit.headProudMm > 0 ? [`Its screw heads stand ${mm(fit.headProudMm)} above its top.`] : []),
+  ];
+}
+
+function setting(job: Job, heights: StopHeights, fit: ScrewFit): string {
+  const made = job.stops.made;
+  switch (made.kind) {
+    case 'set-by-hand':
+      return `Square it by turning it about the screw in the round hole; the slots give ${mm(fit.travelMm)} either way.`;
+    case 'on-bed-pins':
+      return `Pin it through its ${stopNumbers.pinDiameterMm} mm holes before tightening the screws.`;
+    case 'milled-in-place':
+      return `Mill ${mm(heights.allowanceMm)} off its faces where it stands, with ${made.cutter.name}.`;
+    default:
+      return unreachable(made);
+  }
+}
+
+/** Beds of common small printers, mm. Common practice, no source. */
+const commonPrinterMm = 220;

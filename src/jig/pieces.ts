@@ -1,0 +1,75 @@
+import type { Job } from '../job/job.ts';
+import type { Contact, Placing } from '../setup/placing.ts';
+import type { Placings } from '../sweep/clearances.ts';
+import { cornerFrame, layoutInCorner, type CornerFrame } from './corner-frame.ts';
+import { stopNumbers } from './numbers.ts';
+
+/** One piece of the stops before anything is drawn: its corner and the flats it must carry. */
+export interface Piece {
+  readonly name: string;
+  readonly frame: CornerFrame;
+  /** Along the fence from the corner, and along the side stop, in rising order. */
+  readonly fenceLands: readonly Reach[];
+  readonly sideLands: readonly Reach[];
+}
+
+/** A flat between two distances from the corner, on the final face, mm. */
+export interface Reach {
+  readonly fromMm: number;
+  readonly toMm: number;
+  readonly contacts: readonly string[];
+}
+
+/** One piece when both placings use one side stop; else one at each end of the fence. */
+export function piecesOf(job: Job, placings: Placings): readonly Piece[] {
+  const { frontUp, backUp } = placings;
+  return frontUp.sideStop.side === backUp.sideStop.side
+    ? [piece(job, frontUp, 'alone')]
+    : [piece(job, frontUp, 'shares the fence'), piece(job, backUp, 'shares the fence')];
+}
+
+function piece(job: Job, placing: Placing, company: 'alone' | 'shares the fence'): Piece {
+  const frame = cornerFrame(job, placing.fence.side, placing.sideStop.side);
+  const ends = [placing.fence.side, placing.sideStop.side];
+  const along = ['near', 'far'].find((side) => ends.includes(side as 'near'));
+  const across = ['left', 'right'].find((side) => ends.includes(side as 'left'));
+  const fence = lands(frame, placing, 'fence');
+  return {
+    name: `corner stop, ${along!} ${across!}`,
+    frame,
+    fenceLands: company === 'alone' ? fence : ownShare(fence, frame.fenceLengthMm / 2),
+    sideLands: lands(frame, placing, 'side'),
+  };
+}
+
+function lands(frame: CornerFrame, placing: Placing, face: Contact['face']): readonly Reach[] {
+  const contacts = placing.contacts
+    .filter((contact) => contact.face === face)
+    .map((contact) => {
+      const at = layoutInCorner(frame, contact.at);
+      return { ...contact, alongMm: face === 'fence' ? at.x : at.y };
+    })
+    .sort((a, b) => a.alongMm - b.alongMm);
+  const [first, second] = contacts;
+  return first?.kind === 'arm-end' && second !== undefined
+    ? [{ fromMm: first.alongMm, toMm: second.alongMm, contacts: [first.id, second.id] }]
+    : contacts.map(({ alongMm, id }) => ({
+        fromMm: alongMm - stopNumbers.landMm / 2,
+        toMm: alongMm + stopNumbers.landMm / 2,
+        contacts: [id],
+      }));
+}
+
+/** Of a fence that two pieces share, what lies nearer to this one; an arm across is parted. */
+function ownShare(fence: readonly Reach[], halfMm: number): readonly Reach[] {
+  const { betweenPiecesMm, betweenBackMm, pastLandMm } = stopNumbers;
+  const lastMm = halfMm - betweenPiecesMm / 2 - betweenBackMm - pastLandMm;
+  return fence.flatMap((land) => {
+    const [low, high] = land.contacts;
+    if (low === undefined || high === undefined)
+      // A button right on the middle belongs to neither more than the other: the first one named.
+      return (land.fromMm + land.toMm) / 2 < halfMm ? [land] : [];
+    if (land.toMm <= halfMm) return [land];
+    return land.fromMm < halfMm ? [{ ...land, toMm: lastMm, contacts: [low] }] : [];
+  });
+}

@@ -1,0 +1,105 @@
+import type { Job } from '../job/job.ts';
+import type { Point } from '../plane/point.ts';
+import { boundsOf } from '../plane/measure.ts';
+import type { Placings } from '../sweep/clearances.ts';
+import { cannot, made, mm, type Step } from './answer.ts';
+import { layoutOnBed, outlineInLayout } from './corner-frame.ts';
+import { seatsFor } from './inserts.ts';
+import { screwed, type PieceSize, type ScrewedPiece } from './layout-of-screws.ts';
+import { leastSizes } from './least-size.ts';
+import { stopNumbers } from './numbers.ts';
+import { piecesOf, type Piece } from './pieces.ts';
+import type { ScrewFit } from './screw-holes.ts';
+import { stopOutline } from './stop-outline.ts';
+
+export interface StandingPiece extends ScrewedPiece {
+  readonly piece: Piece;
+}
+
+/** The pieces, big enough to find their screws, on the bed; or why not, and another place on the bed. */
+export function standing(
+  job: Job,
+  placings: Placings,
+  topMm: number,
+  fit: ScrewFit,
+): Step<readonly StandingPiece[]> {
+  const pieces = piecesOf(job, placings);
+  const least = leastSizes(job, pieces, topMm, fit.marginMm);
+  if (least.kind === 'cannot') return least;
+  const here = standAt(job, pieces, least.value, fit.marginMm);
+  if (here.kind === 'made') return here;
+  const better = placesByNearness(job).find(
+    (onBed) => standAt(movedTo(job, onBed), pieces, least.value, fit.marginMm).kind === 'made',
+  );
+  return better === undefined
+    ? cannot(
+        here.because,
+        'inserts closer together, or a bed without inserts (screw where it suits)',
+      )
+    : cannot(here.because, `on-bed: [${better.x}, ${better.y}]`);
+}
+
+/** The nearest place on the bed at which the stops find their screws, searched on whole 5 mm. */
+function placesByNearness(job: Job): readonly Point<'bed'>[] {
+  const now = job.onBed.value;
+  const { xMm, yMm } = job.shop.bed.spoilboard;
+  const steps = (length: number): readonly number[] =>
+    Array.from({ length: Math.floor(length / searchStepMm) + 1 }, (_, i) => i * searchStepMm);
+  return steps(xMm)
+    .flatMap((x) => steps(yMm).map((y) => ({ x, y })))
+    .toSorted(
+      (a, b) => Math.hypot(a.x - now.x, a.y - now.y) - Math.hypot(b.x - now.x, b.y - now.y),
+    );
+}
+
+const searchStepMm = 5;
+
+const movedTo = (job: Job, onBed: Point<'bed'>): Job => ({
+  ...job,
+  onBed: { ...job.onBed, value: onBed },
+});
+
+function standAt(
+  job: Job,
+  pieces: readonly Piece[],
+  least: readonly PieceSize[],
+  marginMm: number,
+): Step<readonly StandingPiece[]> {
+  const stood: StandingPiece[] = [];
+  for (const [i, piece] of pieces.entries()) {
+    const size = least[i]!;
+    const longest = {
+      fenceArmMm: Math.max(size.fenceArmMm, piece.frame.fenceLengthMm - beside(stood, least, i)),
+      sideArmMm: Math.max(size.sideArmMm, piece.frame.sideLengthMm),
+    };
+    const seats = seatsFor(job, piece.frame, size, marginMm);
+    const one = { piece, ...screwed(size, longest, seats, marginMm) };
+    if (one.seats.length < 2)
+      return cannot(
+        `the ${piece.name}, meets ${one.seats.length} of the bed's inserts with ${mm(marginMm)} of wall round them; it needs 2`,
+        '',
+      );
+    const off = offBedMm(job, one);
+    if (off > 0) return cannot(`the ${piece.name}, reaches ${mm(off)} beyond the spoilboard`, '');
+    stood.push(one);
+  }
+  return made(stood);
+}
+
+/** What the other piece on the fence takes of its length, with the gap; 0 when there is none. */
+function beside(
+  stood: readonly StandingPiece[],
+  least: readonly PieceSize[],
+  index: number,
+): number {
+  const other = 1 - index;
+  const size = stood[other]?.size ?? least[other];
+  return size === undefined ? 0 : size.fenceArmMm + stopNumbers.betweenPiecesMm;
+}
+
+function offBedMm(job: Job, { piece, size }: StandingPiece): number {
+  const { xMm, yMm } = job.shop.bed.spoilboard;
+  const outline = outlineInLayout(piece.frame, stopOutline(piece, size, 0, 0));
+  const b = boundsOf(outline.map((p) => layoutOnBed(job, p)));
+  return Math.max(-b.lowX, -b.lowY, b.highX - xMm, b.highY - yMm);
+}

@@ -40,6 +40,13 @@ export function predict(
     seed: options.seed,
     trials: options.trials,
     assumed: sources.filter(({ origin }) => origin.kind === 'assumed').map(({ id }) => id),
+    sources: sources.map(({ id, words, text, recurs, origin }) => ({
+      name: id,
+      words,
+      text,
+      recurs,
+      because: origin.kind === 'assumed' ? origin.because : null,
+    })),
     needs: misfit.needs.map((need, k) => {
       const [x, y] = [results[2 * k]!, results[2 * k + 1]!];
       const shared = shares(k);

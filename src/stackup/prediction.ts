@@ -6,7 +6,21 @@ export interface Prediction {
   readonly trials: number;
   /** Names of the sources nobody stated. */
   readonly assumed: readonly string[];
+  /** Everything that can be off in this set-up, in plain words. */
+  readonly sources: readonly SourceLine[];
   readonly needs: readonly NeedPrediction[];
+}
+
+export interface SourceLine {
+  /** The name that shares and `assumed` use. */
+  readonly name: string;
+  /** For the middle of a sentence: `the blank's length along X`. */
+  readonly words: string;
+  /** By how much, as it was written or as the table of defaults says. */
+  readonly text: string;
+  readonly recurs: 'shop' | 'power-up' | 'setup' | 'part' | 'placing' | 'feature';
+  /** Why it was assumed; null when somebody stated it. */
+  readonly because: string | null;
 }
 
 export interface NeedPrediction {

@@ -10,7 +10,7 @@ describe('addressed streams', () => {
   });
 
   it('gives the same words for the same address and others for any other', () => {
-    const words = (...address: [number, number, number, number]): number[] => {
+    const words = (...address: readonly [number, number, number, number]): number[] => {
       const stream = streamOf(...address);
       return [stream(), stream(), stream()];
     };

@@ -323,6 +323,14 @@ describe('milled in place', () => {
       ]);
     }
   });
+  it('shear with the fence along the leaning Y, turned about X: (0, -2 gamma (x - s))', () => {
+    // Derived: the blank lies along the leaning axis, so a cut misses by gamma (x - s) along Y on each
+    // face, seen from the button at s on the side stop; the turn changes the sign of one of them.
+    const set = { ...from, aboutX: true, fenceAlongY: true, side: button(65) };
+    for (const opp of [false, true]) {
+      expectRow({ ...set, opposite: opp }, { 'machine-lean': G }, (x) => [0, -2 * G * (x - 65)]);
+    }
+  });
   it('shear with an arm: one end counts at the same corner, the middle at the opposite one', () => {
     const set = { ...from, side: arm(20, 120) };
     expectRow(set, { 'machine-lean': G }, (_x, y) => [-2 * G * (y - 120), 0]);

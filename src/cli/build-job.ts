@@ -1,0 +1,62 @@
+import { bodiesOf, stopsOf } from '../jig/stops.ts';
+import { stlOf } from '../export/stl.ts';
+import { solidOf } from '../jig/solid.ts';
+import type { Job } from '../job/job.ts';
+import { placingsOf } from '../setup/place.ts';
+import { benchSheet } from '../sheet/bench-sheet.ts';
+import type { PredictOptions } from '../stackup/predict.ts';
+import type { Prediction } from '../stackup/prediction.ts';
+import { clearancesOf } from '../sweep/clearances.ts';
+import { Refusal } from './exit.ts';
+import { predictionJson } from './json.ts';
+import { predictJob } from './predict-job.ts';
+import type { NewFile } from './write-together.ts';
+
+export interface Built {
+  readonly job: Job;
+  readonly prediction: Prediction;
+  readonly files: readonly NewFile[];
+}
+
+/** Everything a job makes, in memory. @throws Refusal when no stop can be made, saying what would fit. */
+export function buildJob(job: Job, options: PredictOptions, version: string): Built {
+  const placings = placingsOf(job);
+  const stops = stopsOf(job, placings);
+  if (stops.kind === 'cannot') {
+    throw new Refusal(
+      `${job.name}: no stop can be made: ${stops.because}; what would fit: ${stops.wouldFit}`,
+    );
+  }
+  const prediction = predictJob(job, options);
+  const solids = stops.parts.map((part) => ({
+    name: `${fileNameOf(part.name)}.stl`,
+    bytes: stlOf(solidOf(part.profile)),
+  }));
+  const clearances = clearancesOf(job, placings, stops.parts.flatMap(bodiesOf));
+  const sheet = benchSheet({
+    job,
+    placings,
+    prediction,
+    clearances,
+    stops: stops.parts,
+    fileNames: solids.map(({ name }) => name),
+    version,
+  });
+  const files = [
+    { name: 'bench-sheet.html', bytes: sheet },
+    { name: 'prediction.json', bytes: `${predictionJson(prediction)}\n` },
+    ...solids,
+  ];
+  return { job, prediction, files };
+}
+
+/** Lower-case letters, digits and dashes only. */
+export function fileNameOf(text: string): string {
+  const name = text
+    .normalize('NFKD')
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-+|-+$/g, '')
+    .slice(0, 60);
+  return name === '' ? 'job' : name;
+}

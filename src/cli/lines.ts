@@ -1,0 +1,30 @@
+/** Plain text for terminals of 80 columns. */
+export const WIDTH = 80;
+
+/** Columns as wide as their widest cell, two spaces between; cells keep their own alignment. */
+export function columns(rows: readonly (readonly string[])[], right: readonly number[]): string[] {
+  const widths = (rows[0] ?? []).map((_, k) =>
+    Math.max(...rows.map((row) => (row[k] ?? '').length)),
+  );
+  return rows.map((row) =>
+    row
+      .map((cell, k) => (right.includes(k) ? cell.padStart(widths[k]!) : cell.padEnd(widths[k]!)))
+      .join('  ')
+      .trimEnd(),
+  );
+}
+
+/** Text broken at spaces so that no line is wider than the terminal; later lines are indented. */
+export function wrapped(text: string, indent = ''): string[] {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of text.split(' ')) {
+    if (line !== '' && line.length + 1 + word.length > WIDTH) {
+      lines.push(line);
+      line = indent + word;
+    } else {
+      line = line === '' ? word : `${line} ${word}`;
+    }
+  }
+  return line === '' ? lines : [...lines, line];
+}

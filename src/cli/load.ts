@@ -1,0 +1,47 @@
+import { readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { faultText } from '../job/fault.ts';
+import { filesNamedBy, readJob, type ReadJob } from '../job/read.ts';
+import { Refusal } from './exit.ts';
+
+/** Larger files are not job files; reading them whole would only use up memory. */
+const MAX_BYTES = 4_000_000;
+
+/** Reads a job file and the files it names, from disk. @throws Refusal with every fault found. */
+export function loadJob(path: string): ReadJob {
+  const bytes = bytesOf(path);
+  const files = new Map<string, Uint8Array>();
+  for (const name of filesNamedBy({ name: path, bytes })) {
+    const found = bytesIfThere(join(dirname(path), name));
+    if (found !== null) files.set(name, found);
+  }
+  const read = readJob({ name: path, bytes }, files);
+  if (read.ok) return read.value;
+  const count = read.faults.length;
+  const head = count === 1 ? '1 thing is wrong' : `${count} things are wrong`;
+  throw new Refusal([`${path}: ${head}`, ...read.faults.map(faultText)].join('\n'));
+}
+
+function bytesOf(path: string): Uint8Array {
+  const found = bytesIfThere(path);
+  if (found === null) {
+    throw new Refusal(`${path}: no such file; name a job file, or write one with "flipwright new"`);
+  }
+  return found;
+}
+
+function bytesIfThere(path: string): Uint8Array | null {
+  let bytes: Uint8Array;
+  try {
+    bytes = readFileSync(path);
+  } catch (error) {
+    const code = (error as NodeJS.ErrnoException).code;
+    if (code === 'ENOENT' || code === 'ENOTDIR') return null;
+    if (code === 'EISDIR') throw new Refusal(`${path}: is a folder; name a file in it`);
+    throw new Refusal(`${path}: cannot be read (${code ?? 'unknown reason'})`);
+  }
+  if (bytes.length > MAX_BYTES) {
+    throw new Refusal(`${path}: ${bytes.length} bytes; a job file has less than ${MAX_BYTES}`);
+  }
+  return bytes;
+}

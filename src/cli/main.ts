@@ -1,0 +1,99 @@
+#!/usr/bin/env node
+import { existsSync, readFileSync } from 'node:fs';
+import { Command, CommanderError } from 'commander';
+import { EXIT, Refusal } from './exit.ts';
+import { DEFAULT_SEED, DEFAULT_TRIALS, seedFrom, trialsFrom } from './options.ts';
+import { buildVerb, checkVerb, newVerb, predictVerb, type Say } from './verbs.ts';
+
+interface RunOptions {
+  readonly seed: number;
+  readonly trials: number;
+}
+
+const version = (
+  JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as {
+    version: string;
+  }
+).version;
+
+const say: Say = (text) => {
+  process.stdout.write(`${text}\n`);
+};
+
+function command(): Command {
+  const program = new Command('flipwright')
+    .description(
+      'Predicts how true the back of a two-sided part will land on its front, and makes the stop and the bench sheet for it.',
+    )
+    .version(version)
+    .exitOverride()
+    .showHelpAfterError('(flipwright --help tells what there is)');
+  const run = (verb: Command): Command =>
+    verb
+      .option(
+        '--seed <number>',
+        'which luck to draw; the same seed gives the same figures',
+        seedFrom,
+        DEFAULT_SEED,
+      )
+      .option('--trials <number>', 'how many blanks to try', trialsFrom, DEFAULT_TRIALS);
+
+  run(program.command('predict'))
+    .argument('<job>', 'a job file')
+    .option('--json', 'print figures for programs', false)
+    .description('how far the back will be off, how likely it is good, and what makes it')
+    .addHelpText(
+      'after',
+      '\nExample: flipwright predict jigs/wall-clock.yaml --seed 7\nExit code: 0 good enough, 1 a need likely missed, 2 bad input, 3 our fault',
+    )
+    .action((job: string, options: RunOptions & { json: boolean }) => {
+      process.exitCode = predictVerb(job, options, options.json, say);
+    });
+  program
+    .command('check')
+    .argument('<job>', 'a job file')
+    .description('all that is wrong with a job file, and all that is assumed')
+    .action((job: string) => {
+      process.exitCode = checkVerb(job, say);
+    });
+  program
+    .command('new')
+    .argument('[folder]', 'where to write', '.')
+    .description('write a commented job and shop file to start from')
+    .action((folder: string) => {
+      process.exitCode = newVerb(folder, say, existsSync);
+    });
+  run(program.command('build'))
+    .argument('<jobs...>', 'job files; with several, their difference is told')
+    .option('--out <folder>', 'where the folder of each job goes', 'exports')
+    .description('prediction, stops as STL, and the bench sheet, into a folder for each job')
+    .addHelpText(
+      'after',
+      '\nExample: flipwright build jigs/wall-clock.yaml\nAll files of a job are written, or none.',
+    )
+    .action(async (jobs: string[], options: RunOptions & { out: string }) => {
+      process.exitCode = await buildVerb(jobs, options.out, options, version, say);
+    });
+  return program;
+}
+
+try {
+  await command().parseAsync();
+} catch (error) {
+  process.exitCode = told(error);
+}
+
+/** Says what went wrong and gives the exit code. */
+function told(error: unknown): number {
+  if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.good : EXIT.badInput;
+  if (error instanceof Refusal) {
+    process.stderr.write(`${error.message}\n`);
+    return error.code;
+  }
+  const { name, message } = error instanceof Error ? error : new Error(String(error));
+  process.stderr.write(
+    `flipwright ${version}: this is a bug of ours, nothing was lost: ${name}: ${message}\n` +
+      'please report this line together with the job file\n',
+  );
+  return EXIT.ourFault;
+}

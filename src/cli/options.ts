@@ -1,0 +1,21 @@
+import { Refusal } from './exit.ts';
+
+export const DEFAULT_SEED = 1;
+export const DEFAULT_TRIALS = 50_000;
+const TRIALS = { least: 2_000, most: 5_000_000 };
+
+/** @throws Refusal unless `text` is a whole number from 0 to 4294967295. */
+export function seedFrom(text: string): number {
+  return wholeNumber('--seed', text, 0, 0xffffffff);
+}
+
+/** @throws Refusal unless `text` is a number of trials that can be worked. */
+export function trialsFrom(text: string): number {
+  return wholeNumber('--trials', text, TRIALS.least, TRIALS.most);
+}
+
+function wholeNumber(option: string, text: string, least: number, most: number): number {
+  const value = /^\d{1,12}$/.test(text) ? Number(text) : NaN;
+  if (value >= least && value <= most) return value;
+  throw new Refusal(`${option} ${text}: write a whole number from ${least} to ${most}`);
+}

@@ -1,0 +1,117 @@
+import { basename, extname, join } from 'node:path';
+import { noteText } from '../job/fault.ts';
+import { goodEnough } from '../verdict/needs-met.ts';
+import { differences } from '../verdict/difference.ts';
+import { chanceText } from '../sheet/words.ts';
+import { EXIT, Refusal } from './exit.ts';
+import { predictionJson } from './json.ts';
+import { wrapped } from './lines.ts';
+import { loadJob } from './load.ts';
+import { predictJob } from './predict-job.ts';
+import { predictionText } from './prediction-text.ts';
+import { assumptionsOf } from '../job/assumptions.ts';
+import { newJobText, newShopText } from '../job/starting.ts';
+import type { PredictOptions } from '../stackup/predict.ts';
+import type { Prediction } from '../stackup/prediction.ts';
+import { writeTogether } from './write-together.ts';
+
+/** Prints to standard output; a verb returns its exit code. */
+export type Say = (text: string) => void;
+
+export function predictVerb(
+  path: string,
+  options: PredictOptions,
+  json: boolean,
+  say: Say,
+): number {
+  const { job } = loadJob(path);
+  const prediction = predictJob(job, options);
+  say(json ? predictionJson(prediction) : predictionText(job, prediction));
+  return goodEnough(prediction, job.goodEnoughShare) ? EXIT.good : EXIT.missed;
+}
+
+/** All that is wrong, and all that is assumed. */
+export function checkVerb(path: string, say: Say): number {
+  const { job, notes } = loadJob(path);
+  say(`${path}: nothing is wrong`);
+  for (const note of notes) say(noteText(note));
+  const assumed = assumptionsOf(job);
+  say('');
+  if (assumed.length === 0) say('Nothing is assumed: every figure is stated.');
+  else say('Assumed, since neither the job nor the shop says it:');
+  for (const { what, text, because } of assumed) {
+    for (const line of wrapped(`  ${what}: ${text} (${because})`, '      ')) say(line);
+  }
+  return EXIT.good;
+}
+
+/** Writes a commented job and shop to start from; never over a file that is there. */
+export function newVerb(folder: string, say: Say, exists: (path: string) => boolean): number {
+  const files = [
+    { name: 'job.yaml', bytes: newJobText() },
+    { name: 'shop.yaml', bytes: newShopText() },
+  ];
+  for (const { name } of files) {
+    if (exists(join(folder, name))) {
+      throw new Refusal(`${join(folder, name)}: is already there; name another folder`);
+    }
+  }
+  writeTogether(folder, files);
+  for (const { name } of files) say(`wrote ${join(folder, name)}`);
+  say(`next: flipwright check ${join(folder, 'job.yaml')}`);
+  return EXIT.good;
+}
+
+/** Builds every job, or nothing at all; with several, tells their difference. */
+export async function buildVerb(
+  paths: readonly string[],
+  out: string,
+  options: PredictOptions,
+  version: string,
+  say: Say,
+): Promise<number> {
+  // The solids' library takes a moment to load; only this verb needs it.
+  const { buildJob, fileNameOf } = await import('./build-job.ts');
+  const folders = paths.map((path) => join(out, fileNameOf(basename(path, extname(path)))));
+  const twice = folders.find((folder, k) => folders.indexOf(folder) !== k);
+  if (twice !== undefined)
+    throw new Refusal(`two jobs would be written to ${twice}; rename one job file`);
+  const built = paths.map((path) => buildJob(loadJob(path).job, options, version));
+  built.forEach(({ job, prediction, files }, k) => {
+    const written = writeTogether(folders[k]!, files);
+    say(predictionText(job, prediction));
+    say('');
+    for (const { name } of files) {
+      say(
+        `wrote ${join(written.folder, name)}${written.replaced.includes(name) ? ' (replaced)' : ''}`,
+      );
+    }
+    if (written.others.length > 0) {
+      say(`also in ${written.folder}, not from this build: ${written.others.join(', ')}`);
+    }
+    say('');
+  });
+  for (let k = 1; k < built.length; k++) {
+    say(differenceLine(paths, k, built[0]!.prediction, built[k]!.prediction));
+  }
+  return EXIT.good;
+}
+
+function differenceLine(
+  paths: readonly string[],
+  k: number,
+  before: Prediction,
+  after: Prediction,
+): string {
+  const name = (path: string): string => basename(path, extname(path));
+  const shared = differences(before, after);
+  if (shared.length === 0)
+    return `${name(paths[0]!)} and ${name(paths[k]!)} have no need of the same name.`;
+  const each = shared.map(
+    (one) => `${one.need} ${chanceText(one.before)} → ${chanceText(one.after)}`,
+  );
+  return wrapped(
+    `Good parts, ${name(paths[0]!)} → ${name(paths[k]!)}: ${each.join('; ')}`,
+    '  ',
+  ).join('\n');
+}

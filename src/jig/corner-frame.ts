@@ -65,6 +65,13 @@ export function outlineInLayout(frame: CornerFrame, outline: Outline<'corner'>):
   return mapped<'corner', 'layout'>(outline, (p) => cornerInLayout(frame, p), swapped === mirrored);
 }
 
+/** Signs of x and y in which the faces of a piece look. */
+export function towardsBlank(frame: CornerFrame): { readonly x: 1 | -1; readonly y: 1 | -1 } {
+  return frame.alongFence.axis === 'x'
+    ? { x: frame.alongFence.sign, y: frame.intoBlank.sign }
+    : { x: frame.intoBlank.sign, y: frame.alongFence.sign };
+}
+
 /** Where a layout place lies on the bed. */
 export function layoutOnBed(job: Job, p: Point<'layout'>): Point<'bed'> {
   const corner = cornerAt(job, job.stops.corner.frontUp);

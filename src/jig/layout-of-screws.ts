@@ -107,20 +107,22 @@ function spread(seats: readonly Seat[]): readonly Seat[] {
       .filter((seat) => of(seat) > 0)
       .toSorted((a, b) => of(b) - of(a))
       .slice(0, 1);
-  const wanted = [
+  const ends = [
     ...byNearness.slice(0, 1),
     ...last((seat) => seat.at.x),
     ...last((seat) => seat.at.y),
-    ...byNearness,
   ];
-  return wanted.reduce<readonly Seat[]>(
-    (kept, seat) =>
-      kept.every((other) => apartMm(other, seat) >= stopNumbers.screwSpacingMm)
-        ? [...kept, seat]
-        : kept,
-    [],
+  return byNearness.reduce(
+    (kept, seat) => addedIfApart(kept, seat, stopNumbers.screwSpacingMm),
+    ends.reduce<readonly Seat[]>(
+      (kept, seat) => addedIfApart(kept, seat, stopNumbers.screwsLeastApartMm),
+      [],
+    ),
   );
 }
+
+const addedIfApart = (kept: readonly Seat[], seat: Seat, mm: number): readonly Seat[] =>
+  kept.every((other) => apartMm(other, seat) >= mm) ? [...kept, seat] : kept;
 
 const fromCorner = (seat: Seat): number => Math.hypot(seat.at.x, seat.at.y);
 const apartMm = (a: Seat, b: Seat): number => Math.hypot(a.at.x - b.at.x, a.at.y - b.at.y);

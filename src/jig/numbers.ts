@@ -55,7 +55,9 @@ export const stopNumbers = {
   counterboreBelowTopMm: 0.5,
   /** Slots: how far the screw may stand to either side of its nominal place (length 6.6 + 2 x 3 for M6). */
   slotTravelMm: 3,
-  /** Screws stand at least this far apart; more of them hold nothing more. */
+  /** Two screws closer than this hold no better than one against turning. */
+  screwsLeastApartMm: 40,
+  /** Between the first and the last of an arm, screws closer than this hold nothing more. */
   screwSpacingMm: 80,
   /** Steel pins that bring a stop back: diameter and clearance of the drilled hole. */
   pinDiameterMm: 6,

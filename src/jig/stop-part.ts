@@ -18,6 +18,8 @@ export interface StopPart {
   readonly heads: readonly Body[];
   readonly profile: Profile;
   readonly lands: readonly Land[];
+  /** Signs of x and y in which its faces look: the side from which to show it. */
+  readonly towardsBlank: { readonly x: 1 | -1; readonly y: 1 | -1 };
   readonly screws: readonly Screw[];
   /** Heights above the bed between which the final face touches, mm. */
   readonly band: { readonly lowMm: number; readonly highMm: number };

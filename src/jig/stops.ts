@@ -5,7 +5,7 @@ import type { Body } from '../sweep/body.ts';
 import { lowestOver, type Placings } from '../sweep/clearances.ts';
 import { cannot, mm, type Cannot } from './answer.ts';
 import { boredHoles } from './bored-hole.ts';
-import { cornerInLayout, layoutOnBed, outlineInLayout } from './corner-frame.ts';
+import { cornerInLayout, layoutOnBed, outlineInLayout, towardsBlank } from './corner-frame.ts';
 import { landsInLayout } from './lands.ts';
 import { notesOn } from './notes.ts';
 import { stopNumbers } from './numbers.ts';
@@ -89,6 +89,7 @@ function partOf(job: Job, one: StandingPiece, heights: StopHeights, fit: ScrewFi
       fit.headProudMm === 0 ? [] : screws.map((screw) => headOf(piece.name, screw, heights, fit)),
     profile: profileOf(piece, size, heights, holes),
     lands: landsInLayout(piece),
+    towardsBlank: towardsBlank(piece.frame),
     screws,
     band: heights.band,
     allowanceMm: heights.allowanceMm,

@@ -1,0 +1,73 @@
+import type { Context } from '../resolve/context.ts';
+import { fault } from '../resolve/context.ts';
+import { isFar, isRight } from '../resolve/on-bed.ts';
+import { said } from '../text/said.ts';
+import type { Known } from './job.ts';
+
+/** The blank must be within the machine's travel and lie on the board. */
+export function checkBed(context: Context, { raw, shop, blank, stops, onBed }: Known): void {
+  if (blank === null || raw.blank === undefined) return;
+  const { travelMm } = shop.machine;
+  const { spoilboard } = shop.bed;
+  const sizes = raw.blank.size;
+  const tooBig = (index: 0 | 1 | 2, sizeMm: number, limitMm: number, what: string): void => {
+    if (sizeMm <= limitMm) return;
+    const sized = `the blank is ${said(sizeMm)} mm ${['along X', 'along Y', 'thick'][index]!}`;
+    fault(
+      context,
+      [sizes, index],
+      `${sized}, and ${what} ${said(limitMm)} mm`,
+      `write at most ${said(limitMm)}`,
+    );
+  };
+  tooBig(0, blank.widthMm, travelMm.x, 'the machine travels');
+  tooBig(1, blank.heightMm, travelMm.y, 'the machine travels');
+  tooBig(2, blank.thickMm, travelMm.z, 'the machine travels');
+  const fits = blank.widthMm <= spoilboard.xMm && blank.heightMm <= spoilboard.yMm;
+  if (!fits) {
+    tooBig(0, blank.widthMm, Math.min(spoilboard.xMm, travelMm.x), 'the spoilboard measures');
+    tooBig(1, blank.heightMm, Math.min(spoilboard.yMm, travelMm.y), 'the spoilboard measures');
+    return;
+  }
+  if (stops === null || onBed === null || raw['on-bed'] === undefined) return;
+  const corner = stops.corner.frontUp;
+  hangsOver(
+    context,
+    raw['on-bed'],
+    0,
+    onBed.value.x,
+    blank.widthMm,
+    spoilboard.xMm,
+    isRight(corner),
+  );
+  hangsOver(
+    context,
+    raw['on-bed'],
+    1,
+    onBed.value.y,
+    blank.heightMm,
+    spoilboard.yMm,
+    isFar(corner),
+  );
+}
+
+function hangsOver(
+  context: Context,
+  onBed: object,
+  index: 0 | 1,
+  cornerMm: number,
+  sizeMm: number,
+  boardMm: number,
+  isHighEnd: boolean,
+): void {
+  const low = isHighEnd ? cornerMm - sizeMm : cornerMm;
+  const high = low + sizeMm;
+  if (low >= 0 && high <= boardMm) return;
+  const [least, most] = isHighEnd ? [sizeMm, boardMm] : [0, boardMm - sizeMm];
+  fault(
+    context,
+    [onBed, index],
+    `the blank would lie from ${said(low)} to ${said(high)} mm along ${index === 0 ? 'X' : 'Y'}, and the spoilboard ends at 0 and ${said(boardMm)} mm`,
+    `write ${said(least)} to ${said(most)}`,
+  );
+}

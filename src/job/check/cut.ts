@@ -1,0 +1,84 @@
+import type { Feature, Shape } from '../job.ts';
+import type { Context } from '../resolve/context.ts';
+import { fault } from '../resolve/context.ts';
+import type { RawFeature } from '../schema/raw-job.ts';
+import { said } from '../text/said.ts';
+
+/** Whether this cutter can cut this feature: its size, its corners, its reach. */
+export function checkCut(context: Context, feature: Feature, raw: RawFeature): void {
+  const { name, cutter, cut, shape, depthMm } = feature;
+  if (cutter.kind === 'vee') {
+    fault(
+      context,
+      [raw, 'cutter'],
+      `${cutter.name} is a vee cutter, which only cuts chamfers, and those are not in this version yet`,
+      'name a flat cutter',
+    );
+    return;
+  }
+  if (cut === 'drill') checkDrilled(context, feature, raw);
+  else if (cut !== 'profile-outside') checkInside(context, feature, raw, shape);
+  for (const [what, reachMm] of [
+    ['flute', cutter.fluteMm],
+    ['stick-out', cutter.stickOutMm],
+  ] as const)
+    if (reachMm !== null && reachMm < depthMm && depthMm < Infinity)
+      fault(
+        context,
+        [raw, 'depth'],
+        `${name} is ${said(depthMm)} mm deep, and ${cutter.name} has a ${what} of ${said(reachMm)} mm`,
+        `write at most ${said(reachMm)}, or name a longer cutter`,
+      );
+}
+
+function checkDrilled(context: Context, feature: Feature, raw: RawFeature): void {
+  const { name, cutter, shape } = feature;
+  if (shape.kind !== 'circle')
+    fault(
+      context,
+      [raw, 'cut'],
+      `${name} is drilled, and is no circle`,
+      'write circle: and the diameter of the cutter',
+    );
+  else if (said(shape.diameterMm) !== said(cutter.diameterMm))
+    fault(
+      context,
+      [raw, 'circle'],
+      `${name} is drilled ${said(shape.diameterMm)} mm wide, and ${cutter.name} is ${said(cutter.diameterMm)} mm`,
+      `write ${said(cutter.diameterMm)}, or cut: pocket`,
+    );
+}
+
+/**
+ * A cutter leaves inside corners of its own radius: a 1/4 in cutter, 1/8 in (common practice, no source).
+ * A polygon's corners are drawn sharp and come out round by as much.
+ */
+function checkInside(context: Context, feature: Feature, raw: RawFeature, shape: Shape): void {
+  const { name, cutter } = feature;
+  const narrowestMm = narrowest(shape);
+  const key = (['circle', 'rectangle', 'slot'] as const).find((one) => one === shape.kind);
+  if (narrowestMm !== null && key !== undefined && narrowestMm < cutter.diameterMm) {
+    fault(
+      context,
+      [raw, key],
+      `${name} is ${said(narrowestMm)} mm at its narrowest, and ${cutter.name} cuts ${said(cutter.diameterMm)} mm wide`,
+      `write at least ${said(cutter.diameterMm)}, or name a smaller cutter`,
+    );
+    return;
+  }
+  const radiusMm = cutter.diameterMm / 2;
+  if (shape.kind === 'rectangle' && shape.cornerRadiusMm < radiusMm)
+    fault(
+      context,
+      [raw, 'corner-radius'],
+      `corner-radius ${said(shape.cornerRadiusMm)} mm is sharper than ${cutter.name} can cut, which leaves ${said(radiusMm)} mm`,
+      `write at least ${said(radiusMm)}, or name a smaller cutter`,
+    );
+}
+
+function narrowest(shape: Shape): number | null {
+  if (shape.kind === 'circle') return shape.diameterMm;
+  if (shape.kind === 'slot') return shape.widthMm;
+  if (shape.kind === 'rectangle') return Math.min(shape.widthMm, shape.heightMm);
+  return null;
+}

@@ -1,0 +1,34 @@
+import type { Blank, Job, Shop, Stops } from '../job.ts';
+import type { Context } from '../resolve/context.ts';
+import type { KnownFeature } from '../resolve/features.ts';
+import type { KnownNeed } from '../resolve/needs.ts';
+import type { RawJob } from '../schema/raw-job.ts';
+import { checkBed } from './bed.ts';
+import { checkContacts } from './contacts.ts';
+import { checkCorners } from './corners.ts';
+import { checkFeatures } from './features.ts';
+import { checkNeeds } from './needs.ts';
+import { checkZeros } from './zero.ts';
+
+/** What could be made out of a job; null for what is faulty and told already. */
+export interface Known {
+  readonly raw: Partial<RawJob>;
+  readonly shop: Shop;
+  readonly blank: Blank | null;
+  readonly features: readonly KnownFeature[];
+  readonly stops: Stops | null;
+  readonly zero: Job['zero'] | null;
+  readonly needs: readonly KnownNeed[];
+  readonly onBed: Job['onBed'] | null;
+  readonly names: { readonly features: readonly string[]; readonly cutters: readonly string[] };
+}
+
+/** Tells the context everything about a job that cannot be meant, though each part of it reads well. */
+export function checkJob(context: Context, known: Known): void {
+  checkBed(context, known);
+  checkFeatures(context, known);
+  checkCorners(context, known);
+  checkContacts(context, known);
+  checkZeros(context, known);
+  checkNeeds(context, known);
+}

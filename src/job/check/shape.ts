@@ -1,0 +1,77 @@
+import type { Point } from '../../plane/point.ts';
+import type { Feature } from '../job.ts';
+import type { Context } from '../resolve/context.ts';
+import { fault } from '../resolve/context.ts';
+import type { RawFeature } from '../schema/raw-job.ts';
+import { said } from '../text/said.ts';
+
+/** Tells what is wrong with an outline by itself; false when it makes no sense to look further. */
+export function checkShape(context: Context, { name, shape }: Feature, raw: RawFeature): boolean {
+  switch (shape.kind) {
+    case 'circle':
+      return true;
+    case 'slot':
+      if (shape.lengthMm >= shape.widthMm) return true;
+      fault(
+        context,
+        [raw, 'slot'],
+        `${name} is ${said(shape.lengthMm)} mm long and ${said(shape.widthMm)} mm wide`,
+        'write [length, width] with its round ends, and turned: 90 deg for the other way',
+      );
+      return false;
+    case 'rectangle': {
+      const mostMm = Math.min(shape.widthMm, shape.heightMm) / 2;
+      // A corner that the cutter leaves is the cutter's fault, and told as that.
+      if (shape.cornerRadiusMm <= mostMm || raw['corner-radius'] === undefined) return true;
+      fault(
+        context,
+        [raw, 'corner-radius'],
+        `corner-radius ${said(shape.cornerRadiusMm)} mm does not fit ${name}, which is ${said(2 * mostMm)} mm at its narrowest`,
+        `write at most ${said(mostMm)}`,
+      );
+      return false;
+    }
+    case 'polygon': {
+      const wrong = wrongWith(shape.vertices);
+      if (wrong === null) return true;
+      fault(context, [raw, 'polygon'], `${name} ${wrong}`, 'write the corners in order, each once');
+      return false;
+    }
+  }
+}
+
+function wrongWith(vertices: readonly Point<'blank'>[]): string | null {
+  const n = vertices.length;
+  if (n < 3) return `has ${n} ${n === 1 ? 'corner' : 'corners'} and needs 3`;
+  if (n > 1000) return `has ${n} corners, and at most 1000 are read`;
+  for (let i = 0; i < n; i++)
+    for (let j = i + 1; j < n; j++) {
+      const [a, b, c, d] = [
+        vertices[i]!,
+        vertices[(i + 1) % n]!,
+        vertices[j]!,
+        vertices[(j + 1) % n]!,
+      ];
+      if (a.x === c.x && a.y === c.y) return `has the corner [${said(a.x)}, ${said(a.y)}] twice`;
+      const areNeighbours = j === i + 1 || (i === 0 && j === n - 1);
+      if (!areNeighbours && meet(a, b, c, d)) return 'crosses itself';
+    }
+  if (areaOf(vertices) === 0) return 'has no area';
+  return null;
+}
+
+const side = (a: Point<'blank'>, b: Point<'blank'>, p: Point<'blank'>): number =>
+  Math.sign((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x));
+
+const meet = (
+  a: Point<'blank'>,
+  b: Point<'blank'>,
+  c: Point<'blank'>,
+  d: Point<'blank'>,
+): boolean => side(a, b, c) !== side(a, b, d) && side(c, d, a) !== side(c, d, b);
+
+const areaOf = (vertices: readonly Point<'blank'>[]): number =>
+  vertices.reduce((sum, a, index) => {
+    const b = vertices[(index + 1) % vertices.length]!;
+    return sum + (a.x * b.y - b.x * a.y) / 2;
+  }, 0);

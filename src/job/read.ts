@@ -1,0 +1,97 @@
+import type { Result } from '../num/result.ts';
+import { faulty, ok } from '../num/result.ts';
+import type { Fault, Note, Place } from './fault.ts';
+import { inReadingOrder } from './fault.ts';
+import type { NamedBytes } from './file/bytes.ts';
+import type { Places } from './file/places.ts';
+import { valuePlace } from './file/places.ts';
+import type { ReadFile } from './file/read-file.ts';
+import { readJobFile, readShopFile } from './file/read-file.ts';
+import type { Job } from './job.ts';
+import { resolved } from './resolve/job.ts';
+import { shopAsTheJobSaysIt } from './resolve/merge.ts';
+import type { RawJob } from './schema/raw-job.ts';
+import type { RawShop } from './schema/raw-shop.ts';
+
+export type { Fault, Note } from './fault.ts';
+export { faultText, noteText } from './fault.ts';
+export type { NamedBytes } from './file/bytes.ts';
+
+export interface ReadJob {
+  readonly job: Job;
+  /** What a person should know though nothing is wrong. */
+  readonly notes: readonly Note[];
+}
+
+/** The files that a job names, as they are written: relative to the job file. None when it cannot be read. */
+export function filesNamedBy(jobFile: NamedBytes): readonly string[] {
+  const { shop } = readJobFile(jobFile).sound ?? {};
+  return shop === undefined || shop === '' ? [] : [shop];
+}
+
+/**
+ * The job, or every fault of the job file and of the shop file that it names. `files` holds the named
+ * files by the words of `filesNamedBy`; one that is not there counts as missing.
+ */
+export function readJob(
+  jobFile: NamedBytes,
+  files: ReadonlyMap<string, Uint8Array>,
+): Result<ReadJob, Fault> {
+  const job = readJobFile(jobFile);
+  if (job.sound === null) return faulty(job.faults);
+  const shop = shopOf(job.sound, job.places, jobFile.name, files);
+  const places = bothPlaces(job.places, shop.places);
+  const touched = new Set([...job.touched, ...shop.touched]);
+  const parts = shopAsTheJobSaysIt(shop.sound ?? {}, job.sound, places, touched);
+  const names = {
+    features: job.names.features,
+    cutters: [...new Set([...shop.names.cutters, ...job.names.cutters])],
+  };
+  const result = resolved({ job: job.sound, shop: shop.sound, parts, places, touched, names });
+  const order = [jobFile.name, shop.file];
+  const faults = inReadingOrder([...job.faults, ...shop.faults, ...result.faults], order);
+  if (faults.length > 0 || result.job === null) return faulty(faults);
+  return ok({ job: result.job, notes: inReadingOrder(result.notes, order) });
+}
+
+type KnownShop = ReadFile<RawShop> & { readonly file: string };
+
+function shopOf(
+  job: Partial<RawJob>,
+  places: Places,
+  jobName: string,
+  files: ReadonlyMap<string, Uint8Array>,
+): KnownShop {
+  const none = (faults: readonly Fault[]): KnownShop => ({
+    file: '',
+    sound: null,
+    places: { start: new Map(), entries: new Map() },
+    faults,
+    touched: new Set(),
+    names: { features: [], cutters: [] },
+  });
+  if (job.shop === undefined) return none([]);
+  const at: Place = valuePlace(places, job as Readonly<Record<string, unknown>>, 'shop');
+  const bytes = files.get(job.shop);
+  if (bytes === undefined)
+    return none([
+      {
+        ...at,
+        message: `the shop file ${job.shop} is not there`,
+        instead: 'write its place from this file, or make one with flipwright new',
+      },
+    ]);
+  const file = besideJob(jobName, job.shop);
+  return { file, ...readShopFile({ name: file, bytes }) };
+}
+
+/** What messages call a file that is named from the job file. */
+function besideJob(jobName: string, path: string): string {
+  const folder = /^.*[/\\]/.exec(jobName)?.[0] ?? '';
+  return /^([/\\]|[A-Za-z]:)/.test(path) ? path : folder + path;
+}
+
+const bothPlaces = (a: Places, b: Places): Places => ({
+  start: new Map([...a.start, ...b.start]),
+  entries: new Map([...a.entries, ...b.entries]),
+});

@@ -1,0 +1,86 @@
+import type { Default } from '../defaults.ts';
+import { DEFAULTS } from '../defaults.ts';
+import type { Blank, Spread } from '../job.ts';
+import type { RawBlank } from '../schema/raw-job.ts';
+import type { Context } from './context.ts';
+import { fault, note } from './context.ts';
+import type { EdgeSpreads } from './edges.ts';
+import { mm } from './lengths.ts';
+import type { KnownSize } from './sized.ts';
+import { sizeAt } from './sized.ts';
+import { assumed, spreadAt } from './spread.ts';
+
+/** Keys that only say something about depths, which no need of this version asks for. */
+const ONLY_FOR_DEPTH = ['cup', 'thickness-taper', 'swarf'] as const;
+
+/** The blank; null, with its faults, when its size is not known. */
+export function blankOf(context: Context, raw: RawBlank, edges: EdgeSpreads): Blank | null {
+  for (const key of ONLY_FOR_DEPTH)
+    if (raw[key] !== undefined)
+      note(context, [raw, key], `${key} only changes depths, and no need here is about depth`);
+  const [width, height, thick] = raw.size.map((size, index) =>
+    sizeAt(context, [raw.size, index], size, 'part'),
+  ) as [KnownSize | null, KnownSize | null, KnownSize | null];
+  const at = calipered(context, raw, width, height);
+  if (width === null || height === null || thick === null) return null;
+  const edge = (key: EdgeKey, fallback: Default | Spread): Spread => {
+    const value = raw[key];
+    if (value === undefined) return isSpread(fallback) ? fallback : assumed(fallback);
+    return spreadAt(context, [raw, key], value, isSpread(fallback) ? A_SLOPE : fallback);
+  };
+  return {
+    widthMm: width.nominalMm,
+    heightMm: height.nominalMm,
+    thickMm: thick.nominalMm,
+    material: raw.material ?? '',
+    marked: raw.marked ?? [],
+    widthSpread: width.spread ?? edges.size,
+    heightSpread: height.spread ?? edges.size,
+    thickSpread: thick.spread ?? edges.thickness,
+    squareSpread: edge('square', edges.square),
+    taperXSpread: edge('taper-x', edges.square),
+    taperYSpread: edge('taper-y', edges.square),
+    bevelSpread: edge('bevel', edges.bevel),
+    crookSpread: edge('crook', edges.crook),
+    bumpSpread: edge('bumps', edges.bumps),
+    movementX: movement(context, raw, 'x'),
+    movementY: movement(context, raw, 'y'),
+    ...at,
+  };
+}
+
+/** How a slope that is stated is read where the edges' word has no row for it. */
+const A_SLOPE: Default = { ...DEFAULTS.lean, recurs: 'part' };
+
+type EdgeKey = 'square' | 'taper-x' | 'taper-y' | 'bevel' | 'crook' | 'bumps';
+
+const isSpread = (fallback: Default | Spread): fallback is Spread => 'distribution' in fallback;
+
+function movement(context: Context, raw: RawBlank, axis: 'x' | 'y'): Spread {
+  const written = raw.movement;
+  if (written?.[axis] === undefined) return assumed(DEFAULTS.movement);
+  return spreadAt(context, [written, axis], written[axis], DEFAULTS.movement);
+}
+
+function calipered(
+  context: Context,
+  raw: RawBlank,
+  width: KnownSize | null,
+  height: KnownSize | null,
+): Pick<Blank, 'widthAtYMm' | 'heightAtXMm'> {
+  const written = raw.calipered;
+  const within = (key: 'x-at' | 'y-at', size: KnownSize | null): number => {
+    const half = (size?.nominalMm ?? 0) / 2;
+    if (written?.[key] === undefined) return half;
+    const place = mm(written[key]);
+    if (size !== null && place > size.nominalMm)
+      fault(
+        context,
+        [written, key],
+        `${key} ${written[key]} is off the blank, which ends at ${size.nominalMm} mm`,
+        `write 0 to ${size.nominalMm}`,
+      );
+    return place;
+  };
+  return { widthAtYMm: within('x-at', height), heightAtXMm: within('y-at', width) };
+}

@@ -1,0 +1,149 @@
+import { invariant } from '../../num/invariant.ts';
+import type { Fault, Note } from '../fault.ts';
+import { checkJob } from '../check/job.ts';
+import type { Holder, Places } from '../file/places.ts';
+import { GOOD_ENOUGH_SHARE } from '../defaults.ts';
+import type { Blank, Job, Shop } from '../job.ts';
+import type { RawJob } from '../schema/raw-job.ts';
+import type { RawShop, RawShopParts } from '../schema/raw-shop.ts';
+import { readChance } from '../text/share.ts';
+import { bedOf } from './bed.ts';
+import { blankOf } from './blank.ts';
+import type { Context } from './context.ts';
+import { fault, startPlace, statedAt } from './context.ts';
+import type { Drawer } from './cutters.ts';
+import { cuttersOf } from './cutters.ts';
+import { edgesOf } from './edges.ts';
+import { featuresOf } from './features.ts';
+import { holdOf } from './hold.ts';
+import { pointMm } from './lengths.ts';
+import { machineOf } from './machine.ts';
+import { needsOf } from './needs.ts';
+import { placeOnBed } from './on-bed.ts';
+import { stopsOf } from './stops.ts';
+import { zerosOf } from './zero.ts';
+
+/** What was sound in the two files. */
+export interface SoundFiles {
+  readonly job: Partial<RawJob>;
+  /** Null when the shop file is missing or cannot be read. */
+  readonly shop: Partial<RawShop> | null;
+  /** The shop as this job sees it. */
+  readonly parts: RawShopParts;
+  readonly places: Places;
+  readonly touched: ReadonlySet<object>;
+  /** Every name that was written, also of what is faulty otherwise: those names are not unknown. */
+  readonly names: { readonly features: readonly string[]; readonly cutters: readonly string[] };
+}
+
+export interface Resolved {
+  /** Null only when there are faults. */
+  readonly job: Job | null;
+  readonly faults: readonly Fault[];
+  readonly notes: readonly Note[];
+}
+
+/** The job that the files describe, as far as they are sound, with every fault of meaning. */
+export function resolved(files: SoundFiles): Resolved {
+  const { job: raw, parts, places, touched } = files;
+  const [faults, notes]: [Fault[], Note[]] = [[], []];
+  const context: Context = { places, faults, notes, touched, gauges: parts.gauges ?? {} };
+  const { shop, drawer, known } = shopOf(context, files);
+  const edges = edgesOf(context, raw.blank ?? NO_BLANK, shop.machine, shop.cutters);
+  const blank = raw.blank === undefined ? null : blankOf(context, raw.blank, edges);
+  const thickMm = blank?.thickMm ?? Infinity;
+  const bench = { tools: parts['touch-off'] ?? {}, isKnown: files.shop !== null, machine: known };
+  const features = [
+    ...featuresOf(context, raw.front ?? [], 'front', thickMm, drawer),
+    ...featuresOf(context, raw.back ?? [], 'back', thickMm, drawer),
+  ];
+  const stops = raw.stops === undefined ? null : stopsOf(context, raw.stops, drawer);
+  const zero = raw.zero === undefined ? null : zerosOf(context, raw.zero, bench);
+  const needs = needsOf(context, raw.needs ?? []);
+  const hold = holdOf(context, raw.hold ?? {});
+  const onBed = onBedOf(context, raw, shop, blank, stops);
+  checkJob(context, { raw, shop, blank, features, stops, zero, needs, onBed, names: files.names });
+  if (faults.length > 0 || blank === null || stops === null || zero === null)
+    return { job: null, faults, notes };
+  if (raw.turn === undefined || raw.name === undefined || onBed === null)
+    return { job: null, faults, notes };
+  const job: Job = {
+    name: raw.name,
+    goodEnoughShare: goodEnoughShare(raw['good-enough']),
+    onBed,
+    blank,
+    first: raw.first ?? 'front',
+    features: features.map(({ feature }) => feature),
+    turn: raw.turn,
+    stops,
+    zero,
+    needs: needs.map(({ need }) => need),
+    hold,
+    shop,
+  };
+  return { job, faults, notes };
+}
+
+/** Stands in for a blank that could not be made out, so that the shop is still looked at. */
+const NO_BLANK: NonNullable<Partial<RawJob>['blank']> = { size: [1, 1, 1] };
+
+function shopOf(context: Context, files: SoundFiles) {
+  const { parts } = files;
+  const known = machineOf(context, groupOf(context, files, 'machine', 'travel: [600, 400, 90]'));
+  const bed = bedOf(
+    context,
+    groupOf(context, files, 'bed', 'spoilboard: {size: [600, 400], thickness: 18}'),
+  );
+  const cutters = cuttersOf(context, parts.cutters ?? []);
+  const drawer: Drawer = { cutters, names: files.names.cutters, isKnown: files.shop !== null };
+  const shop: Shop = {
+    name: files.shop?.name ?? 'shop',
+    units: parts.units ?? 'mm',
+    machine: known.machine,
+    bed,
+    cutters,
+  };
+  return { shop, drawer, known };
+}
+
+/** A group of the shop; an empty one, with its fault, when neither file has it. */
+function groupOf<K extends 'machine' | 'bed'>(
+  context: Context,
+  { parts, shop }: SoundFiles,
+  key: K,
+  example: string,
+): NonNullable<RawShopParts[K]> {
+  const group = parts[key];
+  if (group !== undefined) return group;
+  const empty: NonNullable<RawShopParts[K]> = {};
+  // What the group lacks is not told once more.
+  (context.touched as Set<object>).add(empty);
+  if (shop !== null && !context.touched.has(shop))
+    fault(
+      context,
+      startPlace(context, shop),
+      `${key} is missing`,
+      `write ${key}: {${example}} in the shop file`,
+    );
+  return empty;
+}
+
+function goodEnoughShare(written: RawJob['good-enough']): number {
+  if (written === undefined) return GOOD_ENOUGH_SHARE;
+  const read = readChance(String(written));
+  invariant(read.ok, 'the schema let good-enough through');
+  return read.value.value;
+}
+
+function onBedOf(
+  context: Context,
+  raw: Partial<RawJob>,
+  shop: Shop,
+  blank: Blank | null,
+  stops: Job['stops'] | null,
+): Job['onBed'] | null {
+  const written = raw['on-bed'];
+  if (written !== undefined)
+    return { value: pointMm(written), origin: statedAt(context, [raw as Holder, 'on-bed']) };
+  return blank === null || stops === null ? null : placeOnBed(shop.bed, blank, stops);
+}

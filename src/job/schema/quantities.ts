@@ -1,0 +1,113 @@
+import { ANGLE } from '../text/angle.ts';
+import { LENGTH } from '../text/length.ts';
+import type { Quantity } from '../text/quantity.ts';
+import { readChance, STRAIN } from '../text/share.ts';
+import { readSized } from '../text/sized.ts';
+import { SLOPE } from '../text/slope.ts';
+import { readSpread, spreadExamples } from '../text/spread.ts';
+import { ok } from '../../num/result.ts';
+import { textFault } from '../text/text-fault.ts';
+import type { Schema } from './build.ts';
+import { either, keyed, listOf, number, oneOf, optional, text, written } from './build.ts';
+import type { RawLongSpread, RawSpread, Written } from './raw-shop.ts';
+
+const plainly = ({ what, examples, read }: Quantity): Schema<Written> =>
+  written(`write ${what} such as ${examples.slice(0, 2).join(' or ')}`, read);
+
+/** A length that may be negative (a place, a bias). */
+export const place = (): Schema<Written> => plainly(LENGTH);
+export const angle = (): Schema<Written> => plainly(ANGLE);
+export const chance = (): Schema<Written> => written('write a percentage such as 99 %', readChance);
+
+/** A length above 0. */
+export const size = (): Schema<Written> =>
+  written('write a length above 0 such as 6 or 1/4 in', (value) => {
+    const read = LENGTH.read(value);
+    if (!read.ok || read.value.value > 0) return read;
+    return textFault(`${value} is not above 0`, 'write a length above 0 such as 6 or 1/4 in');
+  });
+
+/** A length that may be 0 and not less. */
+export const distance = (): Schema<Written> =>
+  written('write a length such as 6 or 1/4 in', (value) => {
+    const read = LENGTH.read(value);
+    if (!read.ok || read.value.value >= 0) return read;
+    return textFault(`${value} is negative`, 'write 0 or more');
+  });
+
+/** `through`, or a length above 0. */
+export const depth = (): Schema<Written> =>
+  written('write a depth such as 6, or through', (value) => {
+    if (value.trim() === 'through') return ok(null);
+    const read = LENGTH.read(value);
+    if (!read.ok || read.value.value > 0) return read;
+    return textFault(`${value} is not above 0`, 'write a depth such as 6, or through');
+  });
+
+export const lengthSpread = (): Schema<RawSpread> => spreadOf(LENGTH);
+export const slopeSpread = (): Schema<RawSpread> => spreadOf(SLOPE);
+export const strainSpread = (): Schema<RawSpread> => spreadOf(STRAIN);
+
+/** A gauge is good to a length or a slope; the ± may be left out. */
+export const gauge = (): Schema<Written> =>
+  written('write what the gauge is good to, such as ±0.03 or 0.02 per 100', (value) => {
+    const quantity = /\sper\s|deg|°/.test(value) ? SLOPE : LENGTH;
+    return quantity.read(value).ok ? ok(null) : readSpread(quantity, value);
+  });
+
+function spreadOf(quantity: Quantity): Schema<RawSpread> {
+  return either(
+    written(`write ${spreadExamples(quantity)}`, (value) => readSpread(quantity, value)),
+    longForm(quantity),
+    `write ${spreadExamples(quantity)}`,
+  );
+}
+
+/** Both ways of one plain length: lost motion. */
+export const play = (): Schema<RawSpread> =>
+  either(
+    written('write a length such as 0.06', readPlay),
+    longForm(LENGTH, readPlay),
+    'write a length such as 0.06',
+  );
+
+const readPlay: typeof LENGTH.read = (value) => {
+  const read = LENGTH.read(value.replace(/^\s*(±|\+-|\+\/-)\s*/, ''));
+  if (!read.ok) return read;
+  if (read.value.value < 0) return textFault(`${value} is negative`, 'write 0 or more');
+  if (read.value.value <= LENGTH.largestSpread.value) return read;
+  return textFault(`${value} is more than any spread here can be`, 'write at most 100 mm');
+};
+
+/** A size with its spread: `280 ±0.4`, or its long form. */
+export const sized = (): Schema<RawSpread> =>
+  either(
+    written('write a size such as 280 ±0.4', readSized),
+    longForm(LENGTH),
+    'write a size such as 280 ±0.4, or {nominal: 280, readings: [0.1, -0.2, 0]}',
+  );
+
+function longForm(
+  quantity: Quantity,
+  read: (text: string) => ReturnType<typeof readSpread> | ReturnType<typeof readPlay> = (value) =>
+    readSpread(quantity, value),
+): Schema<RawLongSpread> {
+  return keyed<RawLongSpread>({
+    nominal: optional(size()),
+    spread: optional(written(`write ${spreadExamples(quantity)}`, read)),
+    readings: optional(listOf(plainly(quantity))),
+    gauge: optional(text()),
+    recurs: optional(oneOf('shop', 'power-up', 'setup', 'part', 'placing', 'feature')),
+  });
+}
+
+/** Turns a minute, above 0. */
+export const speed = (): Schema<number> => above0('write turns a minute such as 18000');
+/** mm a minute, above 0. */
+export const feed = (): Schema<number> => above0('write mm a minute such as 1800');
+
+function above0(wanted: string): Schema<number> {
+  return number(wanted, (value) =>
+    value > 0 && value <= 200_000 ? null : `is not between 0 and 200000`,
+  );
+}

@@ -1,0 +1,110 @@
+import type { Corner, Edge, Face, Turn } from '../job.ts';
+import type { RawShopParts, RawSpread, Written } from './raw-shop.ts';
+
+/** What a job file may hold, as it is written: every quantity still a number or a text. */
+export interface RawJob extends RawShopParts {
+  readonly flipwright: number;
+  readonly name: string;
+  readonly shop: string;
+  readonly 'good-enough'?: Written | undefined;
+  readonly 'on-bed'?: RawPlace | undefined;
+  readonly blank: RawBlank;
+  readonly first?: Face | undefined;
+  readonly front?: readonly RawFeature[] | undefined;
+  readonly back?: readonly RawFeature[] | undefined;
+  readonly turn: Turn;
+  readonly stops: RawStops;
+  readonly zero: RawZeros;
+  readonly needs: readonly RawNeed[];
+  readonly hold?: RawHold | undefined;
+}
+
+export type RawPlace = readonly [Written, Written];
+export type RawSized = RawSpread;
+export type RawEdgeWord = 'as-bought' | 'sawn' | 'jointed' | 'cut-here';
+
+export interface RawBlank {
+  readonly size: readonly [RawSized, RawSized, RawSized];
+  readonly material?: string | undefined;
+  readonly grain?: 'along-x' | 'along-y' | undefined;
+  readonly edges?: RawEdgeWord | undefined;
+  readonly square?: RawSpread | undefined;
+  readonly 'taper-x'?: RawSpread | undefined;
+  readonly 'taper-y'?: RawSpread | undefined;
+  readonly bevel?: RawSpread | undefined;
+  readonly crook?: RawSpread | undefined;
+  readonly bumps?: RawSpread | undefined;
+  readonly 'thickness-taper'?: RawSpread | undefined;
+  readonly swarf?: RawSpread | undefined;
+  readonly cup?: RawCup | undefined;
+  readonly marked?: readonly Edge[] | undefined;
+  readonly movement?:
+    { readonly x?: RawSpread | undefined; readonly y?: RawSpread | undefined } | undefined;
+  readonly calipered?:
+    { readonly 'x-at'?: Written | undefined; readonly 'y-at'?: Written | undefined } | undefined;
+}
+
+export interface RawCup {
+  readonly hump: RawSpread;
+  readonly along?: 'x' | 'y' | undefined;
+  readonly up?: Face | undefined;
+  readonly 'pressed-flat'?: 'yes' | 'no' | boolean | undefined;
+}
+
+export interface RawFeature {
+  readonly name: string;
+  readonly circle?: Written | undefined;
+  readonly rectangle?: readonly [Written, Written] | undefined;
+  readonly slot?: readonly [Written, Written] | undefined;
+  readonly polygon?: readonly RawPlace[] | undefined;
+  readonly 'corner-radius'?: Written | undefined;
+  readonly at?: RawPlace | undefined;
+  readonly turned?: Written | undefined;
+  readonly cut?: 'pocket' | 'profile-outside' | 'profile-inside' | 'drill' | undefined;
+  readonly depth: Written;
+  readonly cutter: string;
+}
+
+export interface RawStops {
+  readonly corner: { readonly 'front-up': Corner; readonly 'back-up': Corner };
+  readonly fence: 'lower-edge' | 'upper-edge' | 'left-edge' | 'right-edge';
+  readonly 'fence-touch': RawTouch;
+  readonly 'side-touch': RawTouch;
+  readonly 'touch-height'?: Written | undefined;
+  readonly height?: Written | undefined;
+  readonly made: 'set-by-hand' | 'on-bed-pins' | 'milled-in-place';
+  readonly cutter?: string | undefined;
+  readonly angle?: RawSpread | undefined;
+  readonly square?: RawSpread | undefined;
+  readonly spacing?: RawSpread | undefined;
+  readonly 'seat-gap'?: RawSpread | undefined;
+  readonly give?: RawSpread | undefined;
+}
+
+export type RawTouch = Written | readonly Written[] | { readonly arm: readonly [Written, Written] };
+
+export interface RawZeros {
+  readonly 'front-up': RawZero;
+  readonly 'back-up': RawZero;
+}
+
+export interface RawZero {
+  readonly xy: 'stops' | 'milled-stops' | 'edges' | 'middle' | 'kept';
+  readonly 'xy-touched'?: RawPlace | undefined;
+  readonly kept?: 'held' | 're-homed' | 'power-off' | undefined;
+  readonly z: 'top' | 'bed';
+  readonly 'z-touched'?: RawPlace | undefined;
+  readonly with?: string | undefined;
+}
+
+export interface RawNeed {
+  readonly name: string;
+  readonly concentric?: readonly [string, string] | undefined;
+  readonly misalignment?: RawPlace | undefined;
+  readonly within: Written;
+}
+
+export interface RawHold {
+  readonly pusher?: 'towards-stops' | 'none' | undefined;
+  readonly 'clamp-drag'?: RawSpread | undefined;
+}

@@ -22,6 +22,8 @@ export interface ScrewedPiece {
   readonly size: PieceSize;
   /** The one nearest the corner first. */
   readonly seats: readonly Seat[];
+  /** Inserts under the piece that it can do without. */
+  readonly spare: readonly Seat[];
 }
 
 /**
@@ -54,7 +56,9 @@ export function screwed(
     fenceArmMm: armTo(fenceSeats, widened, longest, 'fenceArmMm', marginMm),
     sideArmMm: armTo(sideSeats, widened, longest, 'sideArmMm', marginMm),
   };
-  return { size, seats: spread(inserts.filter((seat) => holds(size, seat.at, marginMm))) };
+  const under = inserts.filter((seat) => holds(size, seat.at, marginMm));
+  const seats = spread(under);
+  return { size, seats, spare: under.filter((seat) => !seats.includes(seat)) };
 }
 
 /** Whether a hole that needs `marginMm` of body all round may stand at a place of the piece. */

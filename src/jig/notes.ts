@@ -1,6 +1,7 @@
 import type { Job } from '../job/job.ts';
 import { unreachable } from '../num/invariant.ts';
 import { mm } from './answer.ts';
+import { cornerInLayout, layoutOnBed } from './corner-frame.ts';
 import type { ScrewFit } from './screw-holes.ts';
 import { stopNumbers } from './numbers.ts';
 import type { StandingPiece } from './standing.ts';
@@ -23,6 +24,13 @@ export function notesOn(
       ? [`It is ${mm(longMm)} long: lay it across a small printer's bed, or check that it fits.`]
       : []),
     setting(job, heights, fit),
+    ...one.seats
+      .filter((seat) => seat.insert === null)
+      .map((seat) => {
+        const { x, y } = layoutOnBed(job, cornerInLayout(one.piece.frame, seat.at));
+        const at = `[${x.toFixed(1)}, ${y.toFixed(1)}]`;
+        return `The bed has no insert at ${at}: put one in there, or drive a wood screw with a washer.`;
+      }),
     ...(fit.headProudMm > 0 ? [`Its screw heads stand ${mm(fit.headProudMm)} above its top.`] : []),
   ];
 }

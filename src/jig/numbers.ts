@@ -61,6 +61,11 @@ export const stopNumbers = {
   screwSpacingMm: 80,
   /** Steel pins that bring a stop back: diameter and clearance of the drilled hole. */
   pinDiameterMm: 6,
+  /** A stop must not yield further than this (0.03) under this push (30 N) ... */
+  mostGiveMm: 0.03,
+  pushN: 30,
+  /** ... reckoned with half of what solid PETG resists (2000), for walls with fill between them. */
+  stiffnessNPerMm2: 1000,
   /** Lower than this, use dowels or tape instead. */
   lowestStopMm: 4,
   /** Below the blank's top when nothing needs the height. */

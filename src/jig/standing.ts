@@ -1,15 +1,16 @@
 import type { Job } from '../job/job.ts';
-import type { Point } from '../plane/point.ts';
 import { boundsOf } from '../plane/measure.ts';
 import type { Placings } from '../sweep/clearances.ts';
 import { cannot, made, mm, type Step } from './answer.ts';
 import { layoutOnBed, outlineInLayout } from './corner-frame.ts';
+import { betterPlace } from './better-place.ts';
 import { seatsFor } from './inserts.ts';
 import { screwed, type PieceSize, type ScrewedPiece } from './layout-of-screws.ts';
 import { leastSizes } from './least-size.ts';
 import { stopNumbers } from './numbers.ts';
 import { piecesOf, type Piece } from './pieces.ts';
 import type { ScrewFit } from './screw-holes.ts';
+import { supported } from './supports.ts';
 import { stopOutline } from './stop-outline.ts';
 
 export interface StandingPiece extends ScrewedPiece {
@@ -26,12 +27,12 @@ export function standing(
   const pieces = piecesOf(job, placings);
   const least = leastSizes(job, pieces, topMm, fit.marginMm);
   if (least.kind === 'cannot') return least;
-  const here = standAt(job, pieces, least.value, fit.marginMm);
+  const here = standAt(job, pieces, least.value, topMm, fit.marginMm);
   if (here.kind === 'made') return here;
-  const better = placesByNearness(job).find(
-    (onBed) => standAt(movedTo(job, onBed), pieces, least.value, fit.marginMm).kind === 'made',
+  const better = betterPlace(job, (there) =>
+    standAt(there, pieces, least.value, topMm, fit.marginMm),
   );
-  return better === undefined
+  return better === null
     ? cannot(
         here.because,
         'inserts closer together, or a bed without inserts (screw where it suits)',
@@ -39,30 +40,11 @@ export function standing(
     : cannot(here.because, `on-bed: [${better.x}, ${better.y}]`);
 }
 
-/** The nearest place on the bed at which the stops find their screws, searched on whole 5 mm. */
-function placesByNearness(job: Job): readonly Point<'bed'>[] {
-  const now = job.onBed.value;
-  const { xMm, yMm } = job.shop.bed.spoilboard;
-  const steps = (length: number): readonly number[] =>
-    Array.from({ length: Math.floor(length / searchStepMm) + 1 }, (_, i) => i * searchStepMm);
-  return steps(xMm)
-    .flatMap((x) => steps(yMm).map((y) => ({ x, y })))
-    .toSorted(
-      (a, b) => Math.hypot(a.x - now.x, a.y - now.y) - Math.hypot(b.x - now.x, b.y - now.y),
-    );
-}
-
-const searchStepMm = 5;
-
-const movedTo = (job: Job, onBed: Point<'bed'>): Job => ({
-  ...job,
-  onBed: { ...job.onBed, value: onBed },
-});
-
 function standAt(
   job: Job,
   pieces: readonly Piece[],
   least: readonly PieceSize[],
+  topMm: number,
   marginMm: number,
 ): Step<readonly StandingPiece[]> {
   const stood: StandingPiece[] = [];
@@ -73,10 +55,11 @@ function standAt(
       sideArmMm: Math.max(size.sideArmMm, piece.frame.sideLengthMm),
     };
     const seats = seatsFor(job, piece.frame, size, marginMm);
-    const one = { piece, ...screwed(size, longest, seats, marginMm) };
-    if (one.seats.length < 2)
+    const held = screwed(size, longest, seats, marginMm);
+    const one = { piece, ...supported(piece, held, topMm, marginMm) };
+    if (held.seats.length < 2)
       return cannot(
-        `the ${piece.name}, meets ${one.seats.length} of the bed's inserts with ${mm(marginMm)} of wall round them; it needs 2`,
+        `the ${piece.name}, meets ${held.seats.length} of the bed's inserts with ${mm(marginMm)} of wall round them; it needs 2`,
         '',
       );
     const off = offBedMm(job, one);

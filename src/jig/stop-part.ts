@@ -21,6 +21,8 @@ export interface StopPart {
   /** Signs of x and y in which its faces look: the side from which to show it. */
   readonly towardsBlank: { readonly x: 1 | -1; readonly y: 1 | -1 };
   readonly screws: readonly Screw[];
+  /** Steel pins that bring it back to its place; only for stops that stand on pins. */
+  readonly pins: readonly Pin[];
   /** Heights above the bed between which the final face touches, mm. */
   readonly band: { readonly lowMm: number; readonly highMm: number };
   /** The printed faces stand this much towards the blank, to be milled off; 0 when not milled. */
@@ -58,7 +60,7 @@ export interface Land {
 export interface Screw {
   readonly at: Point<'layout'>;
   readonly onBed: Point<'bed'>;
-  /** Column and row of the bed's insert, from 0; null when the bed has none. */
+  /** Column and row of the bed's insert, from 0; null where the bed has none and wants one. */
   readonly insert: { readonly column: number; readonly row: number } | null;
   readonly thread: Thread;
   readonly hole:
@@ -67,4 +69,10 @@ export interface Screw {
     | { readonly kind: 'slot'; readonly along: 'x' | 'y'; readonly travelMm: number };
   /** Depth of the seat bored for its head, mm; 0: the head stands on top. */
   readonly counterboreMm: number;
+}
+
+export interface Pin {
+  readonly at: Point<'layout'>;
+  readonly onBed: Point<'bed'>;
+  readonly diameterMm: number;
 }

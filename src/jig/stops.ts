@@ -1,20 +1,20 @@
 import type { Job } from '../job/job.ts';
-import { circleOutline } from '../plane/outline.ts';
-import { moved } from '../plane/move.ts';
 import type { Body } from '../sweep/body.ts';
 import { lowestOver, type Placings } from '../sweep/clearances.ts';
-import { cannot, mm, type Cannot } from './answer.ts';
+import { cannot, made, mm, type Cannot, type Step } from './answer.ts';
 import { boredHoles } from './bored-hole.ts';
-import { cornerInLayout, layoutOnBed, outlineInLayout, towardsBlank } from './corner-frame.ts';
+import { outlineInLayout, towardsBlank } from './corner-frame.ts';
 import { landsInLayout } from './lands.ts';
+import { headOf, pinHole, pinOf, screwOf } from './fasteners.ts';
 import { notesOn } from './notes.ts';
 import { stopNumbers } from './numbers.ts';
+import { pinPlaces } from './pins.ts';
 import { profileOf } from './profile.ts';
 import { screwFit, type ScrewFit } from './screw-holes.ts';
 import { standing, type StandingPiece } from './standing.ts';
 import { stopHeights, type StopHeights } from './stop-heights.ts';
 import { stopOutline } from './stop-outline.ts';
-import type { Screw, StopPart, StopsAnswer } from './stop-part.ts';
+import type { StopPart, StopsAnswer } from './stop-part.ts';
 
 /** The corner stops that the job describes, standing where they belong; or why there are none. */
 export function stopsOf(job: Job, placings: Placings): StopsAnswer {
@@ -32,7 +32,12 @@ function stopsAt(job: Job, placings: Placings, rim: 'rim' | 'no rim'): StopsAnsw
   const fit = screwFit(thread, job.stops.made.kind, heights.value.topMm);
   const stood = standing(job, placings, heights.value.topMm, fit);
   if (stood.kind === 'cannot') return stood;
-  const parts = stood.value.map((one) => partOf(job, one, heights.value, fit));
+  const parts: StopPart[] = [];
+  for (const one of stood.value) {
+    const part = partOf(job, one, heights.value, fit);
+    if (part.kind === 'cannot') return part;
+    parts.push(part.value);
+  }
   const struck = parts
     .flatMap((part) => bodiesOf(part))
     .map((body) => strike(job, placings, body))
@@ -56,53 +61,37 @@ function strike(job: Job, placings: Placings, body: Body): Cannot | null {
   );
 }
 
-function partOf(job: Job, one: StandingPiece, heights: StopHeights, fit: ScrewFit): StopPart {
+function partOf(job: Job, one: StandingPiece, heights: StopHeights, fit: ScrewFit): Step<StopPart> {
   const { piece, size } = one;
   const holes = boredHoles(one.seats, fit);
-  const screws = one.seats.map((seat, i): Screw => {
-    const at = cornerInLayout(piece.frame, seat.at);
-    const hole = holes[i]!;
-    const fenceAxis = piece.frame.alongFence.axis;
-    const swapped = hole.along === 'x' ? fenceAxis : fenceAxis === 'x' ? 'y' : 'x';
-    return {
-      at,
-      onBed: layoutOnBed(job, at),
-      insert: seat.insert,
-      thread: fit.thread,
-      hole:
-        hole.travelMm === 0
-          ? { kind: 'round' }
-          : { kind: 'slot', along: swapped, travelMm: hole.travelMm },
-      counterboreMm: fit.counterboreMm,
-    };
-  });
-  const made = job.stops.made;
-  return {
-    name: piece.name,
+  const screws = one.seats.map((seat, i) => screwOf(job, piece, seat, holes[i]!, fit.thread));
+  const onPins = job.stops.made.kind === 'on-bed-pins';
+  const pinned = onPins ? pinPlaces(size, holes) : [];
+  if (onPins && pinned.length < 2)
+    return cannot(
+      `the ${piece.name}, has no room for two pins between its screws`,
+      'a longer arm (a contact further from the corner), or inserts further apart',
+    );
+  const how = job.stops.made;
+  const { name } = piece;
+  const proudMm = fit.headProudMm;
+  return made({
+    name,
     body: {
-      name: piece.name,
+      name,
       outline: outlineInLayout(piece.frame, stopOutline(piece, size, 0, 0)),
       lowMm: 0,
       highMm: heights.topMm,
     },
-    heads:
-      fit.headProudMm === 0 ? [] : screws.map((screw) => headOf(piece.name, screw, heights, fit)),
-    profile: profileOf(piece, size, heights, holes),
+    heads: proudMm === 0 ? [] : screws.map((screw) => headOf(name, screw, heights, fit)),
+    profile: profileOf(piece, size, heights, [...holes, ...pinned.map(pinHole)]),
     lands: landsInLayout(piece),
     towardsBlank: towardsBlank(piece.frame),
     screws,
+    pins: pinned.map((place) => pinOf(job, piece, place)),
     band: heights.band,
     allowanceMm: heights.allowanceMm,
-    milledWith: made.kind === 'milled-in-place' ? made.cutter.name : null,
+    milledWith: how.kind === 'milled-in-place' ? how.cutter.name : null,
     notes: notesOn(job, one, heights, fit),
-  };
-}
-
-function headOf(name: string, screw: Screw, heights: StopHeights, fit: ScrewFit): Body {
-  return {
-    name: `screw head on the ${name}`,
-    outline: moved(circleOutline(fit.headRadiusMm, stopNumbers.chordMm), screw.at),
-    lowMm: heights.topMm,
-    highMm: heights.topMm + fit.headProudMm,
-  };
+  });
 }

@@ -1,0 +1,65 @@
+import { giveMm } from './give.ts';
+import type { ScrewedPiece } from './layout-of-screws.ts';
+import { stopNumbers } from './numbers.ts';
+import type { Piece, Reach } from './pieces.ts';
+
+/**
+ * The piece with one more screw behind each contact that would yield too far under the push: in a
+ * spare insert when one is near enough, else in a place of our own, for which the bed wants an
+ * insert and the arm must be deep enough.
+ */
+export function supported(
+  piece: Piece,
+  screwed: ScrewedPiece,
+  topMm: number,
+  marginMm: number,
+): ScrewedPiece {
+  const pushes = [
+    ...pushesOf(piece.fenceLands).map((atMm) => ({ arm: fence, atMm })),
+    ...pushesOf(piece.sideLands).map((atMm) => ({ arm: side, atMm })),
+  ];
+  return pushes.reduce<ScrewedPiece>((one, { arm, atMm }) => {
+    const isStiff = (tried: ScrewedPiece): boolean =>
+      armGiveMm(tried, arm, atMm, topMm) <= stopNumbers.mostGiveMm;
+    if (isStiff(one)) return one;
+    const spare = one.spare
+      .filter((seat) => seat.at[arm.across] < 0)
+      .toSorted((a, b) => Math.abs(a.at[arm.along] - atMm) - Math.abs(b.at[arm.along] - atMm))
+      .map((seat) => ({ ...one, seats: [...one.seats, seat] }));
+    return spare.find(isStiff) ?? withOwn(one, arm, atMm, marginMm);
+  }, screwed);
+}
+
+interface Arm {
+  readonly along: 'x' | 'y';
+  readonly across: 'x' | 'y';
+  readonly length: 'fenceArmMm' | 'sideArmMm';
+  readonly depth: 'fenceDepthMm' | 'sideDepthMm';
+}
+
+const fence: Arm = { along: 'x', across: 'y', length: 'fenceArmMm', depth: 'fenceDepthMm' };
+const side: Arm = { along: 'y', across: 'x', length: 'sideArmMm', depth: 'sideDepthMm' };
+
+/** Where the blank pushes: the middle of a button, both ends of a longer face. */
+function pushesOf(lands: readonly Reach[]): readonly number[] {
+  return lands.flatMap(({ fromMm, toMm }) =>
+    toMm - fromMm > stopNumbers.landMm ? [fromMm, toMm] : [(fromMm + toMm) / 2],
+  );
+}
+
+function armGiveMm({ size, seats }: ScrewedPiece, arm: Arm, atMm: number, topMm: number): number {
+  const screwsMm = seats.filter((seat) => seat.at[arm.across] < 0).map((s) => s.at[arm.along]);
+  const widthMm = size[arm.depth] - stopNumbers.betweenBackMm;
+  return giveMm(atMm, screwsMm, { widthMm, heightMm: topMm });
+}
+
+function withOwn(one: ScrewedPiece, arm: Arm, atMm: number, marginMm: number): ScrewedPiece {
+  const backMm = stopNumbers.betweenBackMm + marginMm;
+  const alongMm = Math.min(atMm, one.size[arm.length] - marginMm);
+  const at = arm === fence ? { x: alongMm, y: -backMm } : { x: -backMm, y: alongMm };
+  return {
+    ...one,
+    size: { ...one.size, [arm.depth]: Math.max(one.size[arm.depth], backMm + marginMm) },
+    seats: [...one.seats, { at, insert: null }],
+  };
+}

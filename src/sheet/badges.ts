@@ -1,4 +1,6 @@
 import type { Job } from '../job/job.ts';
+import { isInside, toEdgeMm } from '../plane/distance.ts';
+import { boundsOf } from '../plane/measure.ts';
 import type { Placing } from '../setup/placing.ts';
 import { featureOnPaper } from './blank-drawing.ts';
 import type { Field } from './field.ts';
@@ -8,7 +10,6 @@ import { markup, joined } from './html.ts';
 import type { Box, Candidate } from './label-room.ts';
 import { boxAround, roomFor } from './label-room.ts';
 import type { SheetStop } from './sheet-input.ts';
-import { isInside } from './stop-use.ts';
 import type { Spot } from './svg.ts';
 import { INK, dot, textAt } from './svg.ts';
 
@@ -22,18 +23,17 @@ export function badges(
 ): Html {
   const boxes = [...taken];
   const drawn: Html[] = [];
-  const put = (
-    name: string,
-    candidates: readonly Candidate[],
-    shape: 'circle' | 'square',
-  ): void => {
-    const box = roomFor(candidates, boxes, field.box);
+  for (const [i, stop] of stops.entries()) {
+    const { box } = roomFor(insideStop(stop, field), boxes, field.box);
     boxes.push(box);
-    drawn.push(badge(name, box, shape));
-  };
-  for (const [i, stop] of stops.entries()) put(stopLetter(i), insideStop(stop, field), 'square');
-  for (const [i, feature] of job.features.entries())
-    put(featureNumber(i), alongOutline(featureOnPaper(feature, job, placing, field)), 'circle');
+    drawn.push(badge(stopLetter(i), box, 'square'));
+  }
+  for (const [i, feature] of job.features.entries()) {
+    const outline = featureOnPaper(feature, job, placing, field);
+    const { box, spot } = roomFor(alongOutline(outline), boxes, field.box);
+    boxes.push(box);
+    drawn.push(leader(spot, box), badge(featureNumber(i), box, 'circle'));
+  }
   return joined(drawn);
 }
 
@@ -47,48 +47,54 @@ export function featureNumber(index: number): string {
 
 const SIZE_MM = 5.4;
 
-/** On the line itself, or beside it: the reader sees which line it belongs to. */
-function alongOutline(outline: readonly Spot[]): Candidate[] {
-  const centre = middleOf(outline);
-  const spots = Array.from({ length: 24 }, (_, i) => outline[((i * outline.length) / 24) | 0]!);
-  return spots.flatMap((spot) =>
-    [0, 3, 6, -4, 10, 15, 22].map((out) => {
-      const away = Math.hypot(spot.x - centre.x, spot.y - centre.y) || 1;
-      const x = spot.x + ((spot.x - centre.x) / away) * out;
-      const y = spot.y + ((spot.y - centre.y) / away) * out;
-      // Up and to the right is where a reader looks first.
-      const slant = Math.abs(spot.x - centre.x - (centre.y - spot.y)) / away;
-      return { box: boxAround(x, y, SIZE_MM, SIZE_MM), cost: Math.abs(out) + slant };
-    }),
-  );
+interface OnLine extends Candidate {
+  /** Where on the outline it belongs. */
+  readonly spot: Spot;
 }
 
+/** On the line itself, or beside it with a leader: the reader sees which line it belongs to. */
+function alongOutline(outline: readonly Spot[]): OnLine[] {
+  const centre = middleOf(outline);
+  const spots = Array.from({ length: 24 }, (_, i) => outline[((i * outline.length) / 24) | 0]!);
+  return spots.flatMap((spot) => {
+    const away = Math.hypot(spot.x - centre.x, spot.y - centre.y) || 1;
+    // A badge on the line of a small hole would hide the hole.
+    const wished = away < SIZE_MM ? SIZE_MM - 0.5 : 0;
+    // Up and to the right is where a reader looks first.
+    const slant = Math.abs(spot.x - centre.x - (centre.y - spot.y)) / away;
+    return [wished, 0, 3, 6, -4, 10, 15, 22, 30].map((out) => {
+      const x = spot.x + ((spot.x - centre.x) / away) * out;
+      const y = spot.y + ((spot.y - centre.y) / away) * out;
+      return { box: boxAround(x, y, SIZE_MM, SIZE_MM), cost: Math.abs(out - wished) + slant, spot };
+    });
+  });
+}
+
+function leader(spot: Spot, box: Box): Html {
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  return markup`<line x1="${dot(spot.x)}" y1="${dot(spot.y)}" x2="${dot(x)}" y2="${dot(y)}" stroke="${INK}" stroke-width="0.3"/>`;
+}
+
+/** As deep inside the stop as may be. */
 function insideStop(stop: SheetStop, field: Field): Candidate[] {
   const outline = stop.body.outline;
-  const spots = outline.map((at) => onPaper(field, at));
-  const xs = outline.map((at) => at.x);
-  const ys = outline.map((at) => at.y);
-  const [x0, x1, y0, y1] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+  const { lowX, lowY, highX, highY } = boundsOf(outline);
   const steps = Array.from({ length: 33 }, (_, i) => i / 32);
   const grid = steps.flatMap((u) =>
-    steps.map((v) => ({ x: x0 + u * (x1 - x0), y: y0 + v * (y1 - y0) })),
+    steps.map((v) => ({ x: lowX + u * (highX - lowX), y: lowY + v * (highY - lowY) })),
   );
-  const centre = middleOf(spots);
-  return [...grid.filter((at) => isInside(outline, at)), outline[0]!].map((at) => {
+  const centre = { x: (lowX + highX) / 2, y: (lowY + highY) / 2 };
+  return [...grid.filter((at) => isInside(at, outline)), outline[0]!].map((at) => {
     const spot = onPaper(field, at);
-    const edge = Math.min(...spots.map((c) => Math.hypot(c.x - spot.x, c.y - spot.y)));
-    const cost = Math.hypot(spot.x - centre.x, spot.y - centre.y) - Math.min(edge, SIZE_MM);
-    return { box: boxAround(spot.x, spot.y, SIZE_MM, SIZE_MM), cost };
+    const depth = Math.min(SIZE_MM / 2 + 0.6, toEdgeMm(at, outline) / field.reduction);
+    const aside = Math.hypot(at.x - centre.x, at.y - centre.y) / field.reduction;
+    return { box: boxAround(spot.x, spot.y, SIZE_MM, SIZE_MM), cost: aside - 1000 * depth };
   });
 }
 
 function middleOf(spots: readonly Spot[]): Spot {
-  const xs = spots.map((spot) => spot.x);
-  const ys = spots.map((spot) => spot.y);
-  return {
-    x: (Math.min(...xs) + Math.max(...xs)) / 2,
-    y: (Math.min(...ys) + Math.max(...ys)) / 2,
-  };
+  const { lowX, lowY, highX, highY } = boundsOf(spots);
+  return { x: (lowX + highX) / 2, y: (lowY + highY) / 2 };
 }
 
 function badge(name: string, box: Box, shape: 'circle' | 'square'): Html {

@@ -17,6 +17,7 @@ import { stopSteps } from './stop-steps.ts';
 import { turnDrawing } from './turn-drawing.ts';
 import { turnSteps } from './turn-steps.ts';
 import { verdictLine } from './verdict-line.ts';
+import { countText } from './words.ts';
 
 /** One self-contained page for the machine: cautions, pictures, prediction, and the order of work. */
 export function benchSheet(input: SheetInput): string {
@@ -41,7 +42,7 @@ export function benchSheet(input: SheetInput): string {
           ${cautions(input)} ${pictures(input)}
           <section class="prediction">
             <h2>Where the back will land</h2>
-            ${prediction.needs.map((need) => needSection(need, job.goodEnoughShare, job.shop.units))}
+            ${prediction.needs.map((need) => needSection(prediction, need, job.goodEnoughShare, job.shop.units))}
             <h3>What was assumed</h3>
             ${assumedList(prediction)}
           </section>
@@ -56,7 +57,7 @@ export function benchSheet(input: SheetInput): string {
           ${work(input)}
           <footer>
             Made by Flipwright ${input.version} from the job “${job.name}” and the shop
-            “${job.shop.name}”: ${prediction.trials} trials, seed ${prediction.seed}.
+            “${job.shop.name}”: ${countText(prediction.trials)} trials, seed ${prediction.seed}.
           </footer>
         </main>
       </body>

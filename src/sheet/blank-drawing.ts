@@ -1,4 +1,5 @@
 import type { Edge, Feature, Job } from '../job/job.ts';
+import { boundsOf } from '../plane/measure.ts';
 import type { Point } from '../plane/point.ts';
 import type { Placing } from '../setup/placing.ts';
 import { outlineOf } from '../sweep/feature-outline.ts';
@@ -6,6 +7,7 @@ import type { Field } from './field.ts';
 import { onPaper } from './field.ts';
 import type { Html } from './html.ts';
 import { markup, joined } from './html.ts';
+import type { Box } from './label-room.ts';
 import { inLayout } from './places.ts';
 import type { Spot } from './svg.ts';
 import { INK, dot, pointsText } from './svg.ts';
@@ -31,6 +33,16 @@ const CHORD_MM = 0.1;
 export function featureOnPaper(feature: Feature, job: Job, placing: Placing, field: Field): Spot[] {
   return outlineOf(feature, CHORD_MM).map((at) => onPaper(field, inLayout(job, placing, at)));
 }
+
+/** Pieces of paper with a feature so small that a label would hide it. */
+export function smallFeatures(job: Job, placing: Placing, field: Field): Box[] {
+  return job.features
+    .map((feature) => boundsOf(featureOnPaper(feature, job, placing, field)))
+    .map((b) => ({ x: b.lowX, y: b.lowY, width: b.highX - b.lowX, height: b.highY - b.lowY }))
+    .filter((box) => box.width < SMALL_MM && box.height < SMALL_MM);
+}
+
+const SMALL_MM = 8;
 
 function seenFeature(feature: Feature, job: Job, placing: Placing, field: Field): Html {
   const spots = featureOnPaper(feature, job, placing, field);

@@ -25,12 +25,22 @@ function howTo(job: Job, need: Need): Html {
   const units = job.shop.units;
   switch (need.kind) {
     case 'concentric':
-      return markup`measure the gap between the outlines of ${need.features[0]} and ${need.features[1]} at the left, right, lower and upper side. Off along X is half of left less right; off along Y is half of lower less upper; both together is the root of the sum of their squares.`;
+      return centresApart(job, need.features);
     case 'misalignment':
       return markup`at the place ${lengthText(need.at.x, units)} from the left and ${lengthText(need.at.y, units)} from the lower edge, seen from the front, measure how far what was cut from the back stands off what was cut from the front.`;
     default:
       return unreachable(need);
   }
+}
+
+/** Where both outlines can be seen at once, their gaps are measured; else each from the same edges. */
+function centresApart(job: Job, [one, other]: readonly [string, string]): Html {
+  const pair = job.features.filter(({ name }) => name === one || name === other);
+  const depthMm = pair.reduce((sum, feature) => sum + feature.depthMm, 0);
+  const meet = new Set(pair.map(({ face }) => face)).size < 2 || depthMm >= job.blank.thickMm;
+  return meet
+    ? markup`measure the gap between the outlines of ${one} and ${other} at the left, right, lower and upper side. Off along X is (left − right) / 2, off along Y is (lower − upper) / 2; both together is the root of the sum of their squares.`
+    : markup`measure from the left and from the lower edge to the middle of ${one} and of ${other}, each time from the same edges. Off along X and Y are the differences; both together is the root of the sum of their squares.`;
 }
 
 function expected(job: Job, predicted: NeedPrediction | undefined): Html {

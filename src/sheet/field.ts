@@ -21,7 +21,10 @@ const ARROW_AND_LETTER_MM = ARROW_MM + 6;
 const MARGIN_MM = 4;
 /** Side labels beside a low field need this much height. */
 const LEAST_HEIGHT_MM = 30;
-const REDUCTIONS = [0.25, 0.5, 0.75, 1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40];
+const REDUCTIONS = [
+  0.25, 0.5, 0.75, 1, 1.25, 1.5, 1.75, 2, 2.25, 2.5, 2.75, 3, 3.5, 4, 4.5, 5, 6, 7, 8, 10, 12, 15,
+  20, 25, 30, 40,
+];
 
 /** The largest of the usual scales at which blank, stops and zero fit on `widthMm` x `heightMm` at `corner`. */
 export function fieldFor(

@@ -2,7 +2,7 @@ import type { Job, Units } from '../job/job.ts';
 import type { Clearance } from '../sweep/clearance.ts';
 import type { Html } from './html.ts';
 import { markup } from './html.ts';
-import { lengthText } from './words.ts';
+import { gapText, lengthText } from './words.ts';
 
 const WHATS = ['cutter', 'collet nut', 'spindle', 'dust shoe'] as const;
 
@@ -50,10 +50,10 @@ function row(placing: string, here: readonly Clearance[], units: Units): Html {
 function cell(clearance: Clearance | undefined, units: Units): Html {
   if (!clearance) return markup`<td>not stated</td>`;
   const { lowestMm, bodyTopMm, besideMm, feature } = clearance;
-  if (lowestMm === null) return markup`<td>${lengthText(besideMm, units)} beside it</td>`;
+  if (lowestMm === null) return markup`<td>${gapText(besideMm, units)} beside</td>`;
   const over = lowestMm - bodyTopMm;
   const cutting = feature === null ? '' : ` (${feature})`;
   return over > 0
-    ? markup`<td>${lengthText(over, units)} above it${cutting}</td>`
+    ? markup`<td>${gapText(over, units)} above${cutting}</td>`
     : markup`<td class="strike"><b>STRIKES</b>, ${lengthText(-over, units)} too low${cutting}</td>`;
 }

@@ -27,7 +27,6 @@ function escaped(text: string): string {
     text
       // Control characters and lone halves of a pair are not allowed on a page at all.
       .replace(/\p{Surrogate}/gu, '\ufffd')
-      // eslint-disable-next-line no-control-regex
       .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\ufffe\uffff]/g, '\ufffd')
       // A number and its unit stay on one line.
       .replace(/(\d) (?=(mm|in|%)(?!\w))/g, '$1\u00a0')

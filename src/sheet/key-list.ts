@@ -14,8 +14,8 @@ export function keyList(input: SheetInput): Html {
   const units = job.shop.units;
   return markup`<div class="key">
 <div>
-<h4>Cuts</h4>
-<ul>${job.features.map((feature, i) => markup`<li><b class="number">${featureNumber(i)}</b>${feature.name}: ${feature.face}, ${shapeWords(feature, units)}, ${depthWords(feature, units)}, centre ${lengthText(feature.at.x, units)} from the left and ${lengthText(feature.at.y, units)} from the lower edge</li>`)}</ul></div>
+<h4>Cuts, places as seen from the front</h4>
+<ul>${job.features.map((feature, i) => markup`<li><b class="number">${featureNumber(i)}</b>${feature.name}: ${feature.face}, ${shapeWords(feature, units)}, ${depthWords(feature, units)}, centre ${lengthText(feature.at.x, units)} from left, ${lengthText(feature.at.y, units)} from lower edge</li>`)}</ul></div>
 <div>
 <h4>Stops</h4>
 <ul>${stops.map((stop, i) => markup`<li><b class="letter">${stopLetter(i)}</b>${stop.body.name}: ${lengthText(stop.body.highMm, units)} high, ${useWords(input, stop)}</li>`)}</ul>
@@ -25,8 +25,7 @@ export function keyList(input: SheetInput): Html {
 <li><b>Dashed</b>: cut on the face below</li>
 <li> <b>Thick edge</b>: marked reference edge${job.blank.marked.length === 0 ? ' (none in this job)' : ''}</li>
 <li><b>Black wedge</b>: here the blank touches a stop (${bandWords(job)})</li>
-<li><b>Crossed circle</b>: screw</li>
-<li><b>M</b>: the pencilled corner; places are given as seen from the front</li></ul></div></div>`;
+<li><b>Crossed circle</b>: screw; <b>M</b>: the pencilled corner</li></ul></div></div>`;
 }
 
 function shapeWords({ shape }: Feature, units: Units): string {

@@ -16,14 +16,19 @@ export interface Candidate {
  * The place for a label that overlaps nothing taken and leaves the field least, and of those the
  * cheapest. When no place is free, the one that overlaps least: news a test looks for.
  */
-export function roomFor(candidates: readonly Candidate[], taken: readonly Box[], field: Box): Box {
-  let best = candidates[0]!.box;
+export function roomFor<C extends Candidate>(
+  candidates: readonly C[],
+  taken: readonly Box[],
+  field: Box,
+): C {
+  let best = candidates[0]!;
   let least = Infinity;
-  for (const { box, cost } of candidates) {
+  for (const candidate of candidates) {
+    const { box, cost } = candidate;
     const outside = box.width * box.height - overlapMm2(box, field);
     const covered = taken.reduce((sum, other) => sum + overlapMm2(box, other), 0);
     const total = cost + HARD * (covered + outside);
-    if (total < least) [best, least] = [box, total];
+    if (total < least) [best, least] = [candidate, total];
   }
   return best;
 }

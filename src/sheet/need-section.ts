@@ -1,9 +1,10 @@
 import type { Units } from '../job/job.ts';
-import type { NeedPrediction, RecurrenceKey } from '../stackup/prediction.ts';
+import type { NeedPrediction, Prediction, RecurrenceKey } from '../stackup/prediction.ts';
 import type { Html } from './html.ts';
 import { markup } from './html.ts';
 import { landingPicture } from './landing-picture.ts';
 import { NEW_EACH_TIME, RECURRENCE_WORDS, RECURS } from './recurrence-words.ts';
+import { sourceWords } from './source-words.ts';
 import { limitsText } from './verdict-line.ts';
 import {
   chanceText,
@@ -15,7 +16,12 @@ import {
 } from './words.ts';
 
 /** A need: picture of where the back lands, and its numbers in plain words. */
-export function needSection(need: NeedPrediction, goodEnoughShare: number, units: Units): Html {
+export function needSection(
+  prediction: Prediction,
+  need: NeedPrediction,
+  goodEnoughShare: number,
+  units: Units,
+): Html {
   const good = need.chance >= goodEnoughShare;
   return markup`<section class="need">
 <h3>${need.name}</h3>
@@ -37,7 +43,7 @@ export function needSection(need: NeedPrediction, goodEnoughShare: number, units
 <th scope="row">95 parts in 100 lie from</th>
 <td>${intervalText(need.interval95, units)}</td></tr></table>
 <h4>What it comes from mostly</h4>
-<ol class="sources">${need.shares.slice(0, 3).map((share) => markup`<li>${share.source}: ${shareText(share.share)} of the scatter</li>`)}</ol>
+<ol class="sources">${need.shares.slice(0, 3).map((share) => markup`<li>${sourceWords(prediction, share.source)}: ${shareText(share.share)} of the scatter</li>`)}</ol>
 <h4>How much of the scatter comes back</h4>
 <p>${recurring(need)}</p></div></div></section>`;
 }
@@ -45,9 +51,13 @@ export function needSection(need: NeedPrediction, goodEnoughShare: number, units
 function recurring(need: NeedPrediction): Html {
   const sum = (keys: readonly RecurrenceKey[]): number =>
     keys.reduce((total, key) => total + need.recurring[key], 0);
-  return markup`The same from part to part: <b>${shareText(sum(RECURS))}</b> (${parts(need, RECURS)}). A test piece shows it and an offset takes it out. New every time: <b>${shareText(sum(NEW_EACH_TIME))}</b> (${parts(need, NEW_EACH_TIME)}).`;
+  return markup`The same from part to part: <b>${shareText(sum(RECURS))}</b>${parts(need, RECURS)}. A test piece shows it and an offset takes it out. New every time: <b>${shareText(sum(NEW_EACH_TIME))}</b>${parts(need, NEW_EACH_TIME)}.`;
 }
 
+/** ` (each blank 75 %, each cut 10 %)`, or nothing. */
 function parts(need: NeedPrediction, keys: readonly RecurrenceKey[]): string {
-  return keys.map((key) => `${RECURRENCE_WORDS[key]} ${shareText(need.recurring[key])}`).join(', ');
+  const named = keys
+    .filter((key) => need.recurring[key] >= 0.005)
+    .map((key) => `${RECURRENCE_WORDS[key]} ${shareText(need.recurring[key])}`);
+  return named.length === 0 ? '' : ` (${named.join(', ')})`;
 }

@@ -26,14 +26,15 @@ svg { display: block; max-width: 100%; height: auto; }
 .cautions { margin-top: 5mm; padding: 3mm 5mm 2mm; border: .9mm solid #111; border-left: 5mm solid #111; break-inside: avoid; }
 .cautions h2 { margin: 0 0 2mm; }
 .cautions li { margin-bottom: 1.2mm; }
+.heights thead th { font-size: 9.5pt; }
 .key { display: grid; grid-template-columns: 1fr 1fr; gap: 6mm; font-size: 10pt; break-inside: avoid; }
 .key ul { list-style: none; padding: 0; }
 .key li { margin-bottom: 1mm; }
-.number, .letter { display: inline-block; min-width: 5.2mm; padding: 0 .8mm; text-align: center; font-size: 10pt; line-height: 4.9mm; border: .35mm solid #111; }
+.number, .letter { display: inline-block; min-width: 5.2mm; padding: 0 .8mm; margin-right: 1.2mm; text-align: center; font-size: 10pt; line-height: 4.9mm; border: .35mm solid #111; }
 .number { border-radius: 3mm; }
 .letter { color: #fff; background: #111; }
 .need { break-inside: avoid; border-top: .3mm solid #111; }
-.beside { display: grid; grid-template-columns: 80mm 1fr; gap: 6mm; }
+.beside { display: grid; grid-template-columns: 74mm 1fr; gap: 6mm; }
 .beside figure { margin: 0; }
 .chance b { font-size: 22pt; line-height: 1.1; }
 table { width: 100%; border-collapse: collapse; font-size: 10.5pt; }
@@ -41,7 +42,11 @@ th, td { padding: 1.2mm 2mm 1.2mm 0; text-align: left; vertical-align: top; bord
 th { font-weight: 400; }
 td { font-weight: 700; font-variant-numeric: tabular-nums; }
 thead th { font-weight: 700; border-bottom: .5mm solid #111; }
-.heights td, .heights th { font-size: 9.5pt; font-weight: 400; }
+.heights { table-layout: fixed; }
+.heights th:nth-child(1) { width: 25%; }
+.heights th:nth-child(2) { width: 11%; }
+th, td { overflow-wrap: break-word; }
+.heights td, .heights tbody th { font-size: 9.5pt; font-weight: 400; }
 .strike { border: .8mm solid #111; padding: 1mm; }
 .sources { padding-left: 6mm; }
 .keep { break-inside: avoid; }
@@ -49,7 +54,7 @@ thead th { font-weight: 700; border-bottom: .5mm solid #111; }
 .work h2 { margin-top: 0; }
 .steps h3 { padding: .8mm 3mm; color: #fff; background: #111; }
 .steps ol { list-style: none; padding: 0; }
-.steps li { display: grid; grid-template-columns: 5.5mm 1fr; gap: 3.5mm; padding: 1.6mm 0; border-bottom: .2mm solid #999; break-inside: avoid; }
+.steps > ol > li { display: grid; grid-template-columns: 7mm 5.5mm 1fr; gap: 2.5mm; padding: 1.6mm 0; border-bottom: .2mm solid #999; break-inside: avoid; }
 .tick { width: 5.5mm; height: 5.5mm; margin-top: .2mm; border: .5mm solid #111; }
 .boxes { display: flex; flex-wrap: wrap; gap: 1.5mm 5mm; margin-top: 1.5mm; }
 .box { display: inline-flex; align-items: flex-end; gap: 1.5mm; font-size: 10pt; }

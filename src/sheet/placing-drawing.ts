@@ -1,7 +1,7 @@
 import type { Job, Units } from '../job/job.ts';
 import type { Placing, Side } from '../setup/placing.ts';
 import { badges } from './badges.ts';
-import { blankDrawing } from './blank-drawing.ts';
+import { blankDrawing, smallFeatures } from './blank-drawing.ts';
 import type { Field } from './field.ts';
 import { fieldFor, onPaper } from './field.ts';
 import type { Html } from './html.ts';
@@ -15,17 +15,25 @@ import { lengthText } from './words.ts';
 import { zeroAndMark } from './zero-drawing.ts';
 
 export const PAPER_MM = 186;
-const LEFT_MM = 27;
-const RIGHT_MM = 34;
+const LEFT_MM = 26;
+const RIGHT_MM = 32;
 const TOP_MM = 23;
 const BOTTOM_MM = 18;
-const TALLEST_MM = 84;
+/** Most height for the bed: two placings of a wide blank share a page, of a tall one they do not. */
+const WIDE_MM = 84;
+const TALL_MM = 130;
 
 /** One placing from above, to one of the usual scales, near side towards the reader. */
 export function placingDrawing(job: Job, placing: Placing, stops: readonly SheetStop[]): Html {
-  const room = { widthMm: PAPER_MM - LEFT_MM - RIGHT_MM, heightMm: TALLEST_MM };
+  const room = {
+    widthMm: PAPER_MM - LEFT_MM - RIGHT_MM,
+    heightMm: job.blank.heightMm > job.blank.widthMm ? TALL_MM : WIDE_MM,
+  };
   const field = fieldFor(job, placing, stops, { x: LEFT_MM, y: TOP_MM }, room);
-  const zero = zeroAndMark(job, placing, field, stopMarks(stops, placing, field));
+  const zero = zeroAndMark(job, placing, field, [
+    ...stopMarks(stops, placing, field),
+    ...smallFeatures(job, placing, field),
+  ]);
   const height = TOP_MM + field.box.height + BOTTOM_MM;
   const face = placing.faceUp.toUpperCase();
   return drawing(
@@ -122,9 +130,8 @@ const LINE_MM = 4.8;
 
 /** `against the second side stop` is too long for the column beside the drawing. */
 function halved(words: string): string[] {
-  if (!words.startsWith('against')) return [words];
-  const rest = words.replace('against ', '');
-  return rest.length > 13 ? ['against', ...rest.split(/ (?=side)/)] : ['against', rest];
+  const [against, ...rest] = words.split(' the ');
+  return against === 'against' ? [against, ...rest.join(' ').split(/ (?=side)/)] : [words];
 }
 
 function operator({ box }: Field): Html {

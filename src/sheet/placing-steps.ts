@@ -1,4 +1,4 @@
-import type { Job, Zero } from '../job/job.ts';
+import type { Job, Zero, ZeroZ } from '../job/job.ts';
 import type { Placing, Side } from '../setup/placing.ts';
 import { cutSteps } from './cut-steps.ts';
 import { markup } from './html.ts';
@@ -9,7 +9,7 @@ import type { Step } from './step.ts';
 import { step } from './step.ts';
 import { lengthText, unitText } from './words.ts';
 import { noteZero, zeroAfterLaying, zeroBeforeLaying } from './zero-xy-steps.ts';
-import { zAfterLaying, zBeforeLaying } from './zero-z-steps.ts';
+import { staysInReach, zAfterLaying, zBeforeLaying } from './zero-z-steps.ts';
 
 /** One placing at the machine, from its zero to the last look before the clamps come off. */
 export function placingSteps(job: Job, placing: Placing, next: Zero | null): Step[] {
@@ -27,7 +27,7 @@ export function placingSteps(job: Job, placing: Placing, next: Zero | null): Ste
       markup`Run the program once with the cutter raised clear of everything. Do cutter, nut and dust shoe pass every stop and every clamp?`,
     ),
     ...cutSteps(job, placing.faceUp),
-    ...lastLook(job),
+    ...lastLook(job, placing, zero.z),
   ];
 }
 
@@ -80,16 +80,19 @@ function checkMark(job: Job, placing: Placing): Step {
   );
 }
 
-function lastLook(job: Job): Step[] {
+function lastLook(job: Job, placing: Placing, z: ZeroZ): Step[] {
   const units = job.shop.units;
   const unit = unitText(units);
   const within = lengthText(units === 'inch' ? 0.0508 : 0.05, units);
-  const back = step(
-    markup`Before a clamp comes off: spindle still, go back to X and Y zero and touch Z again where you touched it. Each must read what it read, within ±${within}.`,
-    ...['X', 'Y', 'Z'].map((label) => ({ label, unit })),
-  );
-  const vacuum = step(
-    markup`Wait until the spindle stands still. Take loose pieces away, vacuum, then take the blank out.`,
-  );
-  return [back, vacuum];
+  const touchZ = staysInReach(job, placing, z);
+  const zToo = touchZ ? ' and touch Z again where you touched it' : '';
+  return [
+    step(
+      markup`Before a clamp comes off: spindle still, go back to X and Y zero${zToo}. Each must read what it read, within ±${within}.`,
+      ...['X', 'Y', ...(touchZ ? ['Z'] : [])].map((label) => ({ label, unit })),
+    ),
+    step(
+      markup`Wait until the spindle stands still. Take loose pieces away, vacuum, then take the blank out.`,
+    ),
+  ];
 }

@@ -19,11 +19,11 @@ export function step(words: Html, ...boxes: readonly Blank[]): Step {
 
 /** Steps under a heading, each with a box to tick, numbered on from `from`. */
 export function stepList(title: string, steps: readonly Step[], from: number): Html {
-  return markup`<section class="steps"> <h3>${title}</h3> <ol start="${from}"> ${steps.map(stepItem)} </ol> </section>`;
+  return markup`<section class="steps"> <h3>${title}</h3> <ol start="${from}"> ${steps.map((one, i) => stepItem(one, from + i))} </ol> </section>`;
 }
 
-function stepItem({ words, boxes }: Step): Html {
-  return markup`<li> <span class="tick" aria-hidden="true"></span> <div>${words}${boxRow(boxes)}</div> </li> `;
+function stepItem({ words, boxes }: Step, number: number): Html {
+  return markup`<li> <b>${number}</b><span class="tick" aria-hidden="true"></span> <div>${words}${boxRow(boxes)}</div> </li> `;
 }
 
 function boxRow(boxes: readonly Blank[]): Html {

@@ -25,7 +25,7 @@ export function stopDrawing(
 
 /** A hatching of slanting lines that a black-and-white printer keeps. */
 export function hatchPattern(id: string): Html {
-  return markup`<defs ><pattern id="${id}" width="1.6" height="1.6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)" ><rect width="1.6" height="1.6" fill="#ffffff"/><line x1="0.4" y1="0" x2="0.4" y2="1.6" stroke="${ACCENT}" stroke-width="0.5"/></pattern ></defs>`;
+  return markup`<defs><pattern id="${id}" width="1.6" height="1.6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><rect width="1.6" height="1.6" fill="#ffffff"/><line x1="0.4" y1="0" x2="0.4" y2="1.6" stroke="${ACCENT}" stroke-width="0.5"/></pattern></defs>`;
 }
 
 function oneStop(stop: SheetStop, placing: Placing, field: Field, hatch: string): Html {

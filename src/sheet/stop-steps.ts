@@ -68,7 +68,7 @@ function millStops({ job, stops }: SheetInput, cutter: string): Step[] {
       markup`No blank yet. ${stock} Set X and Y zero once, by eye, at the ZERO of the picture. <b>Mill the contact faces</b> from this zero with ${cutter}: climb cut, a light last pass, and that pass once more without feeding in.`,
     ),
     step(
-      markup`<b>From now on do not touch X and Y zero, the screws of the stops, or the power switch</b >, but where this sheet says so: faces and zero now belong together.`,
+      markup`<b>From now on do not touch X and Y zero, the screws of the stops, or the power switch</b>, but where this sheet says so: faces and zero now belong together.`,
     ),
   ];
 }

@@ -18,12 +18,18 @@ interface TextLook {
   readonly weight?: 400 | 700;
   readonly anchor?: Anchor;
   readonly fill?: string;
+  /** A white rim, for words that stand on lines. */
+  readonly rim?: 'white' | 'none';
 }
 
 /** A line of text whose baseline starts, is centred or ends at `at`. */
 export function textAt(at: Spot, words: string, look: TextLook): Html {
-  const { sizeMm, weight = 400, anchor = 'start', fill = INK } = look;
-  return markup`<text x="${dot(at.x)}" y="${dot(at.y)}" font-size="${sizeMm}" font-weight="${weight}" text-anchor="${anchor}" fill="${fill}">${words}</text>`;
+  const { sizeMm, weight = 400, anchor = 'start', fill = INK, rim = 'none' } = look;
+  const paint =
+    rim === 'none'
+      ? markup``
+      : markup` stroke="#ffffff" stroke-width="1.5" stroke-linejoin="round" paint-order="stroke"`;
+  return markup`<text x="${dot(at.x)}" y="${dot(at.y)}" font-size="${sizeMm}" font-weight="${weight}" text-anchor="${anchor}" fill="${fill}"${paint}>${words}</text>`;
 }
 
 /** The same, reading upwards, centred on `at`. */

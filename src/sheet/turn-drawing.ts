@@ -11,9 +11,9 @@ import { turningBoard } from './turning-board.ts';
 import { markSign } from './zero-drawing.ts';
 
 const WIDTH_MM = 186;
-const HEIGHT_MM = 66;
 const PLAN_MM = 46;
-const PLAN_Y = 36;
+/** Room for the turning board, whatever the blank's shape. */
+const LEAST_MM = 38;
 
 /** The blank before, while and after it is turned over, seen by the operator; not to scale. */
 export function turnDrawing(job: Job, placings: Placings): Html {
@@ -21,22 +21,25 @@ export function turnDrawing(job: Job, placings: Placings): Html {
   const second = placingOf(placings, job.first === 'front' ? 'back' : 'front');
   const left = PLAN_MM / 2 + 4;
   const right = WIDTH_MM - left;
+  const tall = Math.max(LEAST_MM, sketchSize(job.blank.widthMm, job.blank.heightMm)[1]);
+  const middle = 9 + tall / 2;
+  const foot = 9 + tall + 6;
   return drawing(
     'how the blank is turned over',
     WIDTH_MM,
-    HEIGHT_MM,
+    foot + 2,
     joined([
-      plan(job, first, { x: left, y: PLAN_Y }, 'FIRST PLACING'),
-      turningBoard(job, { x: WIDTH_MM / 2, y: PLAN_Y }),
-      plan(job, second, { x: right, y: PLAN_Y }, 'SECOND PLACING'),
-      arrow({ x: left + 27, y: PLAN_Y }, { x: left + 37, y: PLAN_Y }, 1.4, ACCENT),
-      arrow({ x: right - 37, y: PLAN_Y }, { x: right - 27, y: PLAN_Y }, 1.4, ACCENT),
+      plan(job, first, { x: left, y: middle }, 'FIRST PLACING', foot),
+      turningBoard(job, { x: WIDTH_MM / 2, y: middle }, foot),
+      plan(job, second, { x: right, y: middle }, 'SECOND PLACING', foot),
+      arrow({ x: left + 27, y: middle }, { x: left + 37, y: middle }, 1.4, ACCENT),
+      arrow({ x: right - 37, y: middle }, { x: right - 27, y: middle }, 1.4, ACCENT),
     ]),
   );
 }
 
 /** A small plan: which face, where the M is, which edge is at the fence. */
-function plan(job: Job, placing: Placing, at: Spot, title: string): Html {
+function plan(job: Job, placing: Placing, at: Spot, title: string, footMm: number): Html {
   const { widthMm, heightMm } = job.blank;
   const [w, h] = sketchSize(widthMm, heightMm);
   const [x, y] = [at.x - w / 2, at.y - h / 2];
@@ -53,7 +56,7 @@ function plan(job: Job, placing: Placing, at: Spot, title: string): Html {
       weight: 700,
       anchor: 'middle',
     }),
-    textAt({ x: at.x, y: HEIGHT_MM - 1.5 }, `M at the ${corner}`, {
+    textAt({ x: at.x, y: footMm }, `M at the ${corner}`, {
       sizeMm: 3.8,
       weight: 700,
       anchor: 'middle',

@@ -5,22 +5,22 @@ import type { Spot } from './svg.ts';
 import { ACCENT, INK, arrow, dot, pointsText, textAt } from './svg.ts';
 
 /** A board standing on its turning line, the path of its free edge, and the words for it; `at` is the middle. */
-export function turningBoard(job: Job, at: Spot): Html {
+export function turningBoard(job: Job, at: Spot, footMm: number): Html {
   const board = job.turn === 'about-y' ? ABOUT_Y : ABOUT_X;
-  const base = { x: at.x, y: at.y + 12 };
+  const base = { x: at.x, y: at.y + 9 };
   const spot = (p: Spatial): Spot => oblique(p, base);
   const corners = (angle: number): Spot[] =>
     [board.edge(angle, -1), board.edge(angle, 1), board.axis(1), board.axis(-1)].map(spot);
   const path = Array.from({ length: 41 }, (_, i) =>
     spot(board.edge(Math.PI * (0.95 - (0.9 * i) / 40), board.nearEnd)),
   );
-  const axis = [board.axis(-1.35), board.axis(1.35)].map(spot);
+  const axis = [board.axis(-1.7), board.axis(1.7)].map(spot);
   const dashed = { 'stroke-dasharray': '1.6 1.1' };
   return joined([
     markup`<polygon points="${pointsText(corners(Math.PI))}" fill="#ffffff" stroke="${INK}" stroke-width="0.5"/>`,
     markup`<polygon points="${pointsText(corners(0))}" fill="none" stroke="${INK}" stroke-width="0.35" stroke-dasharray="${dashed['stroke-dasharray']}"/>`,
     markup`<polygon points="${pointsText(corners(board.liftedRad))}" fill="#000000" fill-opacity="0.1" stroke="${INK}" stroke-width="0.7"/>`,
-    markup`<polyline points="${pointsText(axis)}" fill="none" stroke="${INK}" stroke-width="0.4" stroke-dasharray="4 1 0.8 1"/>`,
+    markup`<polyline points="${pointsText(axis)}" fill="none" stroke="${INK}" stroke-width="0.6" stroke-dasharray="4 1 0.8 1"/>`,
     markup`<polyline points="${pointsText(path.slice(0, -2))}" fill="none" stroke="${ACCENT}" stroke-width="0.9"/>`,
     arrow(path.at(-3)!, path.at(-1)!, 0.9, ACCENT),
     textAt({ x: dot(at.x), y: 5 }, board.words, {
@@ -29,7 +29,7 @@ export function turningBoard(job: Job, at: Spot): Html {
       anchor: 'middle',
       fill: ACCENT,
     }),
-    textAt({ x: dot(at.x), y: at.y + 28.5 }, board.change, {
+    textAt({ x: dot(at.x), y: footMm }, board.change, {
       sizeMm: 3.8,
       weight: 700,
       anchor: 'middle',

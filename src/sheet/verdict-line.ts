@@ -7,14 +7,15 @@ export function verdictLine(prediction: Prediction, goodEnoughShare: number, uni
   const [least, ...others] = prediction.needs.toSorted((a, b) => a.chance - b.chance);
   if (!least) return 'The job names no need, so nothing is predicted.';
   const wanted = levelText(goodEnoughShare);
-  const result = `“${least.name}” comes out ${limitsText(least, units)} in ${chanceText(least.chance)} of parts`;
+  const name = `“${least.name}”`;
+  const result = `comes out ${limitsText(least, units)} for ${chanceText(least.chance)} of parts`;
   if (least.chance >= goodEnoughShare)
     return others.length === 0
-      ? `Good enough: ${result} (wanted: ${wanted}).`
-      : `Good enough: the least sure of ${others.length + 1} needs, ${result} (wanted: ${wanted}).`;
+      ? `Good enough: ${name} ${result} (wanted: ${wanted}).`
+      : `Good enough: the least sure of ${others.length + 1} needs, ${name}, ${result} (wanted: ${wanted}).`;
   const alsoShort = others.filter((need) => need.chance < goodEnoughShare).length;
   const more = alsoShort === 0 ? '' : ` ${moreNeeds(alsoShort)} too.`;
-  return `Not good enough yet: ${result}, and ${wanted} is wanted.${more}`;
+  return `Not good enough yet: ${name} ${result}, and ${wanted} is wanted.${more}`;
 }
 
 /** `within 0.2 mm`, `between 60.5 mm and 61.5 mm`, `at least 2.5 mm`. */

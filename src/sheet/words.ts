@@ -7,8 +7,21 @@ const MM_PER_INCH = 25.4;
 /** A size somebody set, with its unit: `280 mm`, `11.024 in`; no more digits than it has. */
 export function lengthText(mm: number, units: Units): string {
   const value = units === 'inch' ? mm / MM_PER_INCH : mm;
-  const digits = (units === 'inch' ? 3 : 2) + (Math.abs(value) < 0.1 ? 2 : 0);
+  // Below a tenth, three figures that count: 0.0787 in, 0.05 mm.
+  const digits =
+    Math.abs(value) < 0.1
+      ? -Math.floor(Math.log10(Math.abs(value) || 1)) + 2
+      : units === 'inch'
+        ? 3
+        : 2;
   return `${trueMinus(String(Number(value.toFixed(digits))))} ${unitText(units)}`;
+}
+
+/** A gap to keep clear, rounded down to what a rule shows: `34.8 mm`, `1.37 in`. */
+export function gapText(mm: number, units: Units): string {
+  const [value, steps] = units === 'inch' ? [mm / MM_PER_INCH, 100] : [mm, 10];
+  // 1e-9 of a step keeps 14 from becoming 13.9.
+  return `${trueMinus(String(Math.floor(value * steps + 1e-9) / steps))} ${unitText(units)}`;
 }
 
 /** Something small that was worked out, with its unit: `0.083 mm`, `0.21 mm`, `0.0083 in`. */
@@ -63,6 +76,11 @@ export function spreadText(spread: Distribution, units: Units): string {
     default:
       return unreachable(spread);
   }
+}
+
+/** A count with its thousands apart: `100 000` (thin spaces). */
+export function countText(count: number): string {
+  return String(count).replace(/\B(?=(\d{3})+$)/g, '\u2009');
 }
 
 export function unitText(units: Units): 'mm' | 'in' {

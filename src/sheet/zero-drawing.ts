@@ -34,13 +34,19 @@ export function zeroAndMark(
     boxAround(at.x, at.y, 6, 6),
   ];
   const soFar = [...marks, ...letters, ...lines];
-  const word = roomFor(around(at, 14, 5), soFar, field.box);
+  const word = roomFor(around(at, 14, 5), soFar, field.box).box;
   const mark = markBox(job, placing, field, [...soFar, word]);
   return {
     html: joined([
       zeroSign(at),
       lettered(at),
-      textAt(foot(word), 'ZERO', { sizeMm: 3.6, weight: 700, anchor: 'middle', fill: ACCENT }),
+      textAt(foot(word), 'ZERO', {
+        sizeMm: 3.6,
+        weight: 700,
+        anchor: 'middle',
+        fill: ACCENT,
+        rim: 'white',
+      }),
       markSign(mark),
     ]),
     taken: [...soFar, word, mark],
@@ -53,7 +59,7 @@ function zeroSign({ x, y }: Spot): Html {
 }
 
 function lettered({ x, y }: Spot): Html {
-  const look = { sizeMm: 4, weight: 700, anchor: 'middle', fill: ACCENT } as const;
+  const look = { sizeMm: 4, weight: 700, anchor: 'middle', fill: ACCENT, rim: 'white' } as const;
   return joined([
     textAt({ x: x + ARROW_MM + 2.6, y: y + 1.5 }, 'X', look),
     textAt({ x, y: y - ARROW_MM - 1.4 }, 'Y', look),
@@ -71,7 +77,7 @@ function markBox(job: Job, placing: Placing, field: Field, taken: readonly Box[]
       cost: dx + dy,
     })),
   );
-  return roomFor(candidates, taken, field.box);
+  return roomFor(candidates, taken, field.box).box;
 }
 
 /** A pencilled M in a triangle-cornered box, as the sheet tells to write it. */

@@ -1,9 +1,11 @@
 import type { Job, ZeroZ } from '../job/job.ts';
+import { isInside } from '../plane/distance.ts';
 import type { Placing } from '../setup/placing.ts';
+import { outlineOf } from '../sweep/feature-outline.ts';
 import { cutsOf } from './cut-steps.ts';
-import type { Html } from './html.ts';
 import { markup } from './html.ts';
 import { isUnderBlank, placeWords } from './place-words.ts';
+import { inLayout } from './places.ts';
 import type { Step } from './step.ts';
 import { step } from './step.ts';
 import { unitText } from './words.ts';
@@ -11,33 +13,56 @@ import { unitText } from './words.ts';
 /** A touch on the part of the bed that the blank will cover: it cannot be made later. */
 export function zBeforeLaying(job: Job, placing: Placing, z: ZeroZ): Step[] {
   if (!isCovered(job, z)) return [];
-  const cutters = cutterNames(job, placing);
-  const unit = unitText(job.shop.units);
-  const touch = step(
-    markup`<b>Z zero now, before the blank is laid:</b> with ${cutters[0] ?? 'the first cutter'} and ${z.tool.name}, touch the bed at ${placeWords(job, z.at!)}. The blank will cover this place. Take off what the tool adds. Z zero is the <b>bed</b>.`,
-  );
-  if (cutters.length < 2) return [touch];
   return [
-    touch,
     step(
-      markup`With the same cutter touch the top of a stop and write down its height over Z zero: the next cutter (${cutters.slice(1).join(', ')}) is set to it there, as the bed is then covered.`,
-      { label: 'top of the stop', unit },
+      markup`<b>Z zero now, before the blank is laid:</b> with ${firstCutter(job, placing)} and ${z.tool.name}, touch the bed at ${placeWords(job, z.at!)}. The blank will cover this place. Take off what the tool adds. Z zero is the <b>bed</b>.`,
     ),
+    ...forNextCutters(job, placing, 'the bed is covered by then'),
   ];
 }
 
 /** Z zero that is touched with the blank in its place, or what remains to do for it. */
 export function zAfterLaying(job: Job, placing: Placing, z: ZeroZ): Step[] {
   if (isCovered(job, z))
-    return [step(markup`Z zero: touched already. Do not touch the top of the blank.`)];
+    return [step(markup`Z zero: touched already. Do not set it on the blank's top face.`)];
   const where =
     z.on === 'top'
       ? markup`the <b>top</b> of the blank${z.at ? markup`, at ${placeWords(job, z.at)}` : markup``}`
-      : markup`the
-          <b>bed</b>${z.at ? markup`, at ${placeWords(job, z.at)}` : markup` close beside the blank`}`;
+      : markup`the <b>bed</b>${z.at ? markup`, at ${placeWords(job, z.at)}` : markup` close beside the blank`}`;
+  const touch = markup`<b>Z zero:</b> with ${firstCutter(job, placing)} and ${z.tool.name}, touch ${where}. Take off what the tool adds.`;
+  if (staysInReach(job, placing, z)) {
+    const again =
+      cutterNames(job, placing).length < 2
+        ? markup``
+        : markup` Touch the same place again after each change of cutter.`;
+    return [step(markup`${touch}${again}`)];
+  }
+  return [step(touch), ...forNextCutters(job, placing, 'the place above is cut away by then')];
+}
+
+/** Whether the place can be touched again when the cuts of this placing are made. */
+export function staysInReach(job: Job, placing: Placing, z: ZeroZ): boolean {
+  if (isCovered(job, z)) return false;
+  if (z.on === 'bed' || z.at === null) return true;
+  const at = z.at;
+  return job.features
+    .filter((feature) => feature.face === placing.faceUp)
+    .every((feature) => {
+      const outline = outlineOf(feature, CHORD_MM).map((p) => inLayout(job, placing, p));
+      return !isInside(at, outline);
+    });
+}
+
+/** Far finer than where a hand touches, mm. */
+const CHORD_MM = 0.1;
+
+function forNextCutters(job: Job, placing: Placing, why: string): Step[] {
+  const [, ...next] = cutterNames(job, placing);
+  if (next.length === 0) return [];
   return [
     step(
-      markup`<b>Z zero:</b> with the first cutter and ${z.tool.name}, touch ${where}. Take off what the tool adds.${again(job, placing)}`,
+      markup`With the same cutter touch the top of a stop and write down its height over Z zero. Set the next cutter (${next.join(', ')}) to this height there: ${why}.`,
+      { label: 'top of the stop', unit: unitText(job.shop.units) },
     ),
   ];
 }
@@ -46,10 +71,8 @@ function isCovered(job: Job, z: ZeroZ): boolean {
   return z.on === 'bed' && z.at !== null && isUnderBlank(job, z.at);
 }
 
-function again(job: Job, placing: Placing): Html {
-  return cutterNames(job, placing).length < 2
-    ? markup``
-    : markup` Touch the same place again after each change of cutter.`;
+function firstCutter(job: Job, placing: Placing): string {
+  return cutterNames(job, placing)[0] ?? 'the cutter';
 }
 
 function cutterNames(job: Job, placing: Placing): string[] {

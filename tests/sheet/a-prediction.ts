@@ -9,6 +9,7 @@ export function predictionFor(job: Job, chances: readonly number[], sizeMm = 0.0
     seed: 7,
     trials: 100000,
     assumed: ['lean of the Y axis', 'lost motion', 'bevel of the edges', 'cup of the blank'],
+    sources: [],
     needs: job.needs.map((need, i) => needPrediction(need, chances[i] ?? 0.5, sizeMm)),
   };
 }

@@ -71,7 +71,7 @@ function shopOf(
     names: { features: [], cutters: [] },
   });
   if (job.shop === undefined) return none([]);
-  const at: Place = valuePlace(places, job as Readonly<Record<string, unknown>>, 'shop');
+  const at: Place = valuePlace(places, job, 'shop');
   const bytes = files.get(job.shop);
   if (bytes === undefined)
     return none([

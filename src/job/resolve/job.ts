@@ -1,7 +1,7 @@
 import { invariant } from '../../num/invariant.ts';
 import type { Fault, Note } from '../fault.ts';
 import { checkJob } from '../check/job.ts';
-import type { Holder, Places } from '../file/places.ts';
+import type { Places } from '../file/places.ts';
 import { GOOD_ENOUGH_SHARE } from '../defaults.ts';
 import type { Blank, Job, Shop } from '../job.ts';
 import type { RawJob } from '../schema/raw-job.ts';
@@ -144,6 +144,6 @@ function onBedOf(
 ): Job['onBed'] | null {
   const written = raw['on-bed'];
   if (written !== undefined)
-    return { value: pointMm(written), origin: statedAt(context, [raw as Holder, 'on-bed']) };
+    return { value: pointMm(written), origin: statedAt(context, [raw, 'on-bed']) };
   return blank === null || stops === null ? null : placeOnBed(shop.bed, blank, stops);
 }

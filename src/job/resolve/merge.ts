@@ -25,7 +25,7 @@ export function shopAsTheJobSaysIt(
   touched: Set<object>,
 ): RawShopParts {
   const merge = (path: string, under: Holder, over: Holder): Holder => {
-    const merged: Record<string, unknown> = { ...under };
+    const merged: Record<string, unknown> = Object.fromEntries(Object.entries(under));
     const entries = new Map(places.entries.get(under));
     for (const [key, value] of Object.entries(over)) {
       const inner = path === '' ? key : `${path}.${key}`;

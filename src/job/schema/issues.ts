@@ -57,7 +57,7 @@ function saidOf(
     }
     case 'invalid_value': {
       const words = issue.values.map(String);
-      const word = String(shown(value));
+      const word = shown(value);
       if (WORDS_NOT_YET[key]?.some((later) => word.startsWith(later)))
         return [`${label} ${word} is not in this version yet`, `write ${inWords(words)}`];
       return [`${label} ${word} is not known`, `write ${inWords(words)}`];
@@ -84,7 +84,11 @@ function saidOf(
         `${label} is ${kindOf(value)} and should be ${EXPECTED[issue.expected] ?? issue.expected}`,
         issue.message.startsWith('write') ? issue.message : exampleAt(issue.path),
       ];
-    default:
+    case 'invalid_element':
+    case 'invalid_format':
+    case 'invalid_key':
+    case 'not_multiple_of':
+    case 'unrecognized_keys':
   }
   return [`${label} ${shown(value)} is not what belongs here`, exampleAt(issue.path)];
 }
@@ -138,7 +142,7 @@ export function walk(root: Holder, path: readonly PropertyKey[]) {
 
 /** What messages call a value: its nearest key. */
 export function labelOf(path: readonly PropertyKey[]): string {
-  return String([...path].reverse().find((step) => typeof step === 'string') ?? 'the file');
+  return [...path].reverse().find((step) => typeof step === 'string') ?? 'the file';
 }
 
 /** The key that a missing key belongs to: `stops: `. */
@@ -152,7 +156,7 @@ function kindOf(value: unknown): string {
   if (typeof value === 'object') return 'a group of keys';
   if (typeof value === 'number') return `the number ${value}`;
   if (typeof value === 'string') return `the text ${shown(value)}`;
-  return String(value);
+  return shown(value);
 }
 
 /** A value in a message: never longer than a line. */

@@ -1,0 +1,89 @@
+import type { Blank, Job, Machine, Made, Origin, Spread, TouchTool, Zero } from './job.ts';
+import { said } from './text/said.ts';
+
+/** A figure that nobody stated: what it is about, how large it was taken, and why. */
+export interface Assumption {
+  readonly what: string;
+  readonly text: string;
+  readonly because: string;
+}
+
+/** Everything in a job that is assumed, in plain words and in the order of the files; no figure twice. */
+export function assumptionsOf(job: Job): readonly Assumption[] {
+  const { x, y } = job.onBed.value;
+  const corner = { origin: job.onBed.origin, text: `${said(x)}, ${said(y)} mm` };
+  const figures: readonly Figure[] = [
+    ['where the front-up corner stands on the bed', corner],
+    ...blankFigures(job.blank),
+    ...madeFigures(job.stops.made, isOpposite(job)),
+    ['chips at the stops', job.stops.seatGap],
+    ['how far a stop yields', job.stops.give],
+    ['shift when clamping', job.hold.clampDrag],
+    ...zeroFigures(job.zero.frontUp, 'front up'),
+    ...zeroFigures(job.zero.backUp, 'back up'),
+    ...machineFigures(job.shop.machine),
+    ...cuttersInUse(job).map((cutter): Figure => [`radius of ${cutter.name}`, cutter.radiusError]),
+  ];
+  return figures.flatMap(([what, { origin, text }]) =>
+    origin.kind === 'assumed' ? [{ what, text, because: origin.because }] : [],
+  );
+}
+
+type Figure = readonly [what: string, figure: { readonly origin: Origin; readonly text: string }];
+
+const blankFigures = (blank: Blank): readonly Figure[] => [
+  ['size along X', blank.widthSpread],
+  ['size along Y', blank.heightSpread],
+  ['thickness', blank.thickSpread],
+  ['how square the left edge is to the lower', blank.squareSpread],
+  ['left and right edges out of parallel', blank.taperXSpread],
+  ['lower and upper edges out of parallel', blank.taperYSpread],
+  ['bevel of the edges', blank.bevelSpread],
+  ['crook of the edges', blank.crookSpread],
+  ['bumps on the edges', blank.bumpSpread],
+  ['movement of the wood along X', blank.movementX],
+  ['movement of the wood along Y', blank.movementY],
+];
+
+/** Spacing only counts where there is a second side stop. */
+function madeFigures(made: Made, isOpposite: boolean): readonly Figure[] {
+  if (made.kind === 'milled-in-place') return [];
+  const set: readonly Figure[] = [
+    ['fence turned', made.angle],
+    ['side stop out of square to the fence', made.square],
+  ];
+  return isOpposite ? [...set, ['distance of the second side stop', made.spacing]] : set;
+}
+
+const isOpposite = ({ stops }: Job): boolean => stops.corner.frontUp !== stops.corner.backUp;
+
+const zeroFigures = ({ xy, z }: Zero, placing: string): readonly Figure[] => {
+  const touch = (what: string, tool: TouchTool): Figure => [
+    `touch of ${what} with ${tool.name}, ${placing}`,
+    tool.spread,
+  ];
+  const ofXy = (): readonly Figure[] => {
+    if (xy.kind === 'milled-stops') return [];
+    if (xy.kind !== 'kept') return [touch('X and Y', xy.tool)];
+    const extra: Spread | null = xy.extra;
+    return extra === null ? [] : [[`zero kept, ${xy.how}, ${placing}`, extra]];
+  };
+  return [...ofXy(), touch('Z', z.tool)];
+};
+
+const machineFigures = (machine: Machine): readonly Figure[] => [
+  ['lean of the Y axis', machine.lean],
+  ['scale of the X axis', machine.scaleX],
+  ['scale of the Y axis', machine.scaleY],
+  ['lost motion of an axis', machine.lostMotion],
+  ['repeatability', machine.repeatability],
+  ['lean of the cutter along X', machine.cutterLeanX],
+  ['lean of the cutter along Y', machine.cutterLeanY],
+];
+
+function cuttersInUse(job: Job): Job['shop']['cutters'] {
+  const { made } = job.stops;
+  const names = new Set(job.features.map(({ cutter }) => cutter.name));
+  if (made.kind === 'milled-in-place') names.add(made.cutter.name);
+  return job.shop.cutters.filter(({ name }) => names.has(name));
+}

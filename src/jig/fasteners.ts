@@ -38,7 +38,7 @@ export function screwOf(
 /** The head (or its washer) that stands on the stop, as a body to keep clear of. */
 export function headOf(name: string, screw: Screw, heights: StopHeights, fit: ScrewFit): Body {
   return {
-    name: `screw head on the ${name}`,
+    name: `screw heads on the ${name}`,
     outline: moved(circleOutline(fit.headRadiusMm, stopNumbers.chordMm), screw.at),
     lowMm: heights.topMm,
     highMm: heights.topMm + fit.headProudMm,

@@ -22,9 +22,10 @@ export interface ScrewedPiece {
   readonly size: PieceSize;
   /** The one nearest the corner first. */
   readonly seats: readonly Seat[];
-  /** Inserts under the piece that it can do without. */
-  readonly spare: readonly Seat[];
 }
+
+/** How far the arms may go. */
+export type ArmLimits = Pick<PieceSize, 'fenceArmMm' | 'sideArmMm'>;
 
 /**
  * Widens and lengthens a piece so that screws find inserts, and picks which; fewer than two seats
@@ -32,7 +33,7 @@ export interface ScrewedPiece {
  */
 export function screwed(
   least: PieceSize,
-  longest: { readonly fenceArmMm: number; readonly sideArmMm: number },
+  longest: ArmLimits,
   inserts: readonly Seat[],
   marginMm: number,
 ): ScrewedPiece {
@@ -56,9 +57,7 @@ export function screwed(
     fenceArmMm: armTo(fenceSeats, widened, longest, 'fenceArmMm', marginMm),
     sideArmMm: armTo(sideSeats, widened, longest, 'sideArmMm', marginMm),
   };
-  const under = inserts.filter((seat) => holds(size, seat.at, marginMm));
-  const seats = spread(under);
-  return { size, seats, spare: under.filter((seat) => !seats.includes(seat)) };
+  return { size, seats: spread(inserts.filter((seat) => holds(size, seat.at, marginMm))) };
 }
 
 /** Whether a hole that needs `marginMm` of body all round may stand at a place of the piece. */
@@ -90,7 +89,7 @@ function depthTo(outsideMm: readonly number[], leastMm: number, marginMm: number
 function armTo(
   seats: readonly Seat[],
   size: PieceSize,
-  longest: { readonly fenceArmMm: number; readonly sideArmMm: number },
+  longest: ArmLimits,
   arm: 'fenceArmMm' | 'sideArmMm',
   marginMm: number,
 ): number {

@@ -56,12 +56,11 @@ function standAt(
     };
     const seats = seatsFor(job, piece.frame, size, marginMm);
     const held = screwed(size, longest, seats, marginMm);
-    const one = { piece, ...supported(piece, held, topMm, marginMm) };
-    if (held.seats.length < 2)
-      return cannot(
-        `the ${piece.name}, meets ${held.seats.length} of the bed's inserts with ${mm(marginMm)} of wall round them; it needs 2`,
-        '',
-      );
+    const one = { piece, ...supported(piece, held, longest, seats, topMm, marginMm) };
+    if (held.seats.length === 0)
+      return cannot(`no insert of the bed lies where the ${piece.name}, can be screwed down`, '');
+    if (one.seats.length < 2)
+      return cannot(`the ${piece.name}, finds one screw only; it would turn about it`, '');
     const off = offBedMm(job, one);
     if (off > 0) return cannot(`the ${piece.name}, reaches ${mm(off)} beyond the spoilboard`, '');
     stood.push(one);

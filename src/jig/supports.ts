@@ -1,16 +1,18 @@
 import { giveMm } from './give.ts';
-import type { ScrewedPiece } from './layout-of-screws.ts';
+import { holds, type ArmLimits, type ScrewedPiece, type Seat } from './layout-of-screws.ts';
 import { stopNumbers } from './numbers.ts';
 import type { Piece, Reach } from './pieces.ts';
 
 /**
- * The piece with one more screw behind each contact that would yield too far under the push: in a
- * spare insert when one is near enough, else in a place of our own, for which the bed wants an
- * insert and the arm must be deep enough.
+ * The piece with one more screw for each contact that would yield too far under the push: in an
+ * insert when one is near enough (the arm may be lengthened to it), else in a place of our own, for
+ * which the bed wants an insert and the arm must be deep enough.
  */
 export function supported(
   piece: Piece,
   screwed: ScrewedPiece,
+  longest: ArmLimits,
+  inserts: readonly Seat[],
   topMm: number,
   marginMm: number,
 ): ScrewedPiece {
@@ -18,17 +20,19 @@ export function supported(
     ...pushesOf(piece.fenceLands).map((atMm) => ({ arm: fence, atMm })),
     ...pushesOf(piece.sideLands).map((atMm) => ({ arm: side, atMm })),
   ];
-  return pushes.reduce<ScrewedPiece>((one, { arm, atMm }) => {
+  const done = pushes.reduce<ScrewedPiece>((one, { arm, atMm }) => {
     const isStiff = (tried: ScrewedPiece): boolean =>
       armGiveMm(tried, arm, atMm, topMm) <= stopNumbers.mostGiveMm;
     if (isStiff(one)) return one;
-    const spare = one.spare
-      .filter((seat) => seat.at[arm.across] < 0)
+    const tries = inserts
       .toSorted((a, b) => Math.abs(a.at[arm.along] - atMm) - Math.abs(b.at[arm.along] - atMm))
-      .map((seat) => ({ ...one, seats: [...one.seats, seat] }));
-    return spare.find(isStiff) ?? withOwn(one, arm, atMm, marginMm);
+      .flatMap((seat) => withInsert(one, arm, seat, longest, marginMm));
+    return tries.find(isStiff) ?? withOwn(one, arm, atMm, marginMm);
   }, screwed);
+  return { ...done, seats: done.seats.toSorted((a, b) => fromCornerMm(a) - fromCornerMm(b)) };
 }
+
+const fromCornerMm = ({ at }: Seat): number => Math.hypot(at.x, at.y);
 
 interface Arm {
   readonly along: 'x' | 'y';
@@ -53,12 +57,28 @@ function armGiveMm({ size, seats }: ScrewedPiece, arm: Arm, atMm: number, topMm:
   return giveMm(atMm, screwsMm, { widthMm, heightMm: topMm });
 }
 
+function withInsert(
+  one: ScrewedPiece,
+  arm: Arm,
+  seat: Seat,
+  longest: ArmLimits,
+  marginMm: number,
+): readonly ScrewedPiece[] {
+  const lengthMm = Math.max(one.size[arm.length], seat.at[arm.along] + marginMm);
+  const size = { ...one.size, [arm.length]: lengthMm };
+  const limitMm = Math.min(longest[arm.length], one.size[arm.length] + stopNumbers.lengthenMm);
+  const fits =
+    lengthMm <= Math.max(limitMm, one.size[arm.length]) &&
+    holds(size, seat.at, marginMm) &&
+    !one.seats.includes(seat);
+  return fits ? [{ size, seats: [...one.seats, seat] }] : [];
+}
+
 function withOwn(one: ScrewedPiece, arm: Arm, atMm: number, marginMm: number): ScrewedPiece {
   const backMm = stopNumbers.betweenBackMm + marginMm;
   const alongMm = Math.min(atMm, one.size[arm.length] - marginMm);
   const at = arm === fence ? { x: alongMm, y: -backMm } : { x: -backMm, y: alongMm };
   return {
-    ...one,
     size: { ...one.size, [arm.depth]: Math.max(one.size[arm.depth], backMm + marginMm) },
     seats: [...one.seats, { at, insert: null }],
   };

@@ -10,25 +10,31 @@ export interface Placings {
   readonly backUp: Placing;
 }
 
-/** For every body, placing and moving thing: how low it passes over the body, or how far beside it. */
+/**
+ * For every body, placing and moving thing: how low it passes over the body, or how far beside it.
+ * Bodies of one name (the screw heads of one stop) count as one, as high as the highest.
+ */
 export function clearancesOf(
   job: Job,
   placings: Placings,
   bodies: readonly Body[],
 ): readonly Clearance[] {
-  return bodies.flatMap((body) =>
-    [placings.frontUp, placings.backUp].flatMap((placing) => {
-      const passes = passesBy(job, placing, body.outline);
+  const names = [...new Set(bodies.map((body) => body.name))];
+  return names.flatMap((name) => {
+    const same = bodies.filter((body) => body.name === name);
+    const topMm = same.reduce((most, body) => Math.max(most, body.highMm), 0);
+    return [placings.frontUp, placings.backUp].flatMap((placing) => {
+      const passes = same.flatMap((body) => passesBy(job, placing, body.outline));
       return [...new Set(passes.map((pass) => pass.what))].map((what) =>
         clearanceOf(
           placing,
-          body,
+          { name, topMm },
           what,
           passes.filter((pass) => pass.what === what),
         ),
       );
-    }),
-  );
+    });
+  });
 }
 
 /** The lowest that anything passes over an outline in either placing, or null when nothing does. */
@@ -41,7 +47,7 @@ export function lowestOver(job: Job, placings: Placings, outline: Outline<'layou
 
 function clearanceOf(
   placing: Placing,
-  body: Body,
+  body: { readonly name: string; readonly topMm: number },
   what: Clearance['what'],
   passes: readonly Pass[],
 ): Clearance {
@@ -52,7 +58,7 @@ function clearanceOf(
     what,
     feature: lowest?.feature ?? null,
     lowestMm: lowest?.heightMm ?? null,
-    bodyTopMm: body.highMm,
+    bodyTopMm: body.topMm,
     besideMm: passes.reduce((least, pass) => Math.min(least, pass.besideMm), Infinity),
   };
 }

@@ -19,15 +19,29 @@ export interface Pass {
 
 /** Every pass of everything that moves with the cutter, in one placing, by one outline. */
 export function passesBy(job: Job, placing: Placing, outline: Outline<'layout'>): readonly Pass[] {
+  const swept = sweptOnce(outline);
   return axisWays(job, placing).flatMap((way) => {
     const axisMm = axisDistanceMm(way, outline);
     return overheadOf(job, way.feature.cutter).map((thing) => ({
       what: thing.what,
       feature: way.feature.name,
       heightMm: way.tipMm + thing.fromMm,
-      besideMm: besideMm(way, axisMm, thing, outline),
+      besideMm: besideMm(way, axisMm, thing, swept),
     }));
   });
+}
+
+type Swept = (xMm: number, yMm: number) => readonly Outline<'layout'>[];
+
+/** Sweeping is slow, and the same box goes round the same outline for every feature. */
+function sweptOnce(outline: Outline<'layout'>): Swept {
+  const known = new Map<string, readonly Outline<'layout'>[]>();
+  return (xMm, yMm) => {
+    const key = `${xMm} ${yMm}`;
+    const found = known.get(key) ?? sweptByBox(outline, xMm, yMm);
+    known.set(key, found);
+    return found;
+  };
 }
 
 /** The lowest of the passes that come over the outline, or null. */
@@ -40,19 +54,14 @@ export function lowestPass(passes: readonly Pass[]): Pass | null {
     );
 }
 
-function besideMm(
-  way: AxisWay,
-  axisMm: number,
-  thing: Overhead,
-  outline: Outline<'layout'>,
-): number {
+function besideMm(way: AxisWay, axisMm: number, thing: Overhead, swept: Swept): number {
   switch (thing.plan.kind) {
     case 'disc':
       return Math.max(0, axisMm - thing.plan.radiusMm);
     case 'box':
       // The box stands still about a swept outline just when it moves about the outline itself.
-      return sweptByBox(outline, thing.plan.xMm, thing.plan.yMm).reduce(
-        (least, swept) => Math.min(least, axisDistanceMm(way, swept)),
+      return swept(thing.plan.xMm, thing.plan.yMm).reduce(
+        (least, round) => Math.min(least, axisDistanceMm(way, round)),
         Infinity,
       );
     default:

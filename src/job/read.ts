@@ -42,12 +42,21 @@ export function readJob(
   const shop = shopOf(job.sound, job.places, jobFile.name, files);
   const places = bothPlaces(job.places, shop.places);
   const touched = new Set([...job.touched, ...shop.touched]);
+  const spoilt = new Set([...job.spoilt, ...shop.spoilt]);
   const parts = shopAsTheJobSaysIt(shop.sound ?? {}, job.sound, places, touched);
   const names = {
     features: job.names.features,
     cutters: [...new Set([...shop.names.cutters, ...job.names.cutters])],
   };
-  const result = resolved({ job: job.sound, shop: shop.sound, parts, places, touched, names });
+  const result = resolved({
+    job: job.sound,
+    shop: shop.sound,
+    parts,
+    places,
+    touched,
+    spoilt,
+    names,
+  });
   const order = [jobFile.name, shop.file];
   const faults = inReadingOrder([...job.faults, ...shop.faults, ...result.faults], order);
   if (faults.length > 0 || result.job === null) return faulty(faults);
@@ -68,6 +77,7 @@ function shopOf(
     places: { start: new Map(), entries: new Map() },
     faults,
     touched: new Set(),
+    spoilt: new Set(),
     names: { features: [], cutters: [] },
   });
   if (job.shop === undefined) return none([]);

@@ -9,26 +9,23 @@ export function checkBed(context: Context, { raw, shop, blank, stops, onBed }: K
   if (blank === null || raw.blank === undefined) return;
   const { travelMm } = shop.machine;
   const { spoilboard } = shop.bed;
-  const sizes = raw.blank.size;
-  const tooBig = (index: 0 | 1 | 2, sizeMm: number, limitMm: number, what: string): void => {
+  const limits = [
+    [blank.widthMm, 'along X', travelMm.x, spoilboard.xMm],
+    [blank.heightMm, 'along Y', travelMm.y, spoilboard.yMm],
+    [blank.thickMm, 'thick', travelMm.z, Infinity],
+  ] as const;
+  limits.forEach(([sizeMm, way, travel, board], index) => {
+    const limitMm = Math.min(travel, board);
     if (sizeMm <= limitMm) return;
-    const sized = `the blank is ${said(sizeMm)} mm ${['along X', 'along Y', 'thick'][index]!}`;
+    const what = travel <= board ? 'the machine travels' : 'the spoilboard measures';
     fault(
       context,
-      [sizes, index],
-      `${sized}, and ${what} ${said(limitMm)} mm`,
+      [raw.blank!.size, index],
+      `the blank is ${said(sizeMm)} mm ${way}, and ${what} ${said(limitMm)} mm`,
       `write at most ${said(limitMm)}`,
     );
-  };
-  tooBig(0, blank.widthMm, travelMm.x, 'the machine travels');
-  tooBig(1, blank.heightMm, travelMm.y, 'the machine travels');
-  tooBig(2, blank.thickMm, travelMm.z, 'the machine travels');
-  const fits = blank.widthMm <= spoilboard.xMm && blank.heightMm <= spoilboard.yMm;
-  if (!fits) {
-    tooBig(0, blank.widthMm, Math.min(spoilboard.xMm, travelMm.x), 'the spoilboard measures');
-    tooBig(1, blank.heightMm, Math.min(spoilboard.yMm, travelMm.y), 'the spoilboard measures');
-    return;
-  }
+  });
+  if (blank.widthMm > spoilboard.xMm || blank.heightMm > spoilboard.yMm) return;
   if (stops === null || onBed === null || raw['on-bed'] === undefined) return;
   const corner = stops.corner.frontUp;
   hangsOver(

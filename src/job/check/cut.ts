@@ -5,8 +5,13 @@ import type { RawFeature } from '../schema/raw-job.ts';
 import { said } from '../text/said.ts';
 
 /** Whether this cutter can cut this feature: its size, its corners, its reach. */
-export function checkCut(context: Context, feature: Feature, raw: RawFeature): void {
-  const { name, cutter, cut, shape, depthMm } = feature;
+export function checkCut(
+  context: Context,
+  feature: Feature,
+  raw: RawFeature,
+  thickMm: number,
+): void {
+  const { cutter, cut, shape, depthMm } = feature;
   if (cutter.kind === 'vee') {
     fault(
       context,
@@ -18,17 +23,23 @@ export function checkCut(context: Context, feature: Feature, raw: RawFeature): v
   }
   if (cut === 'drill') checkDrilled(context, feature, raw);
   else if (cut !== 'profile-outside') checkInside(context, feature, raw, shape);
-  for (const [what, reachMm] of [
+  if (depthMm <= thickMm) checkReach(context, feature, raw);
+}
+
+function checkReach(context: Context, { name, cutter, depthMm }: Feature, raw: RawFeature): void {
+  const reaches = [
     ['flute', cutter.fluteMm],
     ['stick-out', cutter.stickOutMm],
-  ] as const)
-    if (reachMm !== null && reachMm < depthMm && depthMm < Infinity)
-      fault(
-        context,
-        [raw, 'depth'],
-        `${name} is ${said(depthMm)} mm deep, and ${cutter.name} has a ${what} of ${said(reachMm)} mm`,
-        `write at most ${said(reachMm)}, or name a longer cutter`,
-      );
+  ] as const;
+  const short = reaches.find(([, reachMm]) => reachMm !== null && reachMm < depthMm);
+  if (short === undefined || depthMm === Infinity) return;
+  const [what, reachMm] = [short[0], said(short[1] ?? 0)];
+  fault(
+    context,
+    [raw, 'depth'],
+    `${name} is ${said(depthMm)} mm deep, and ${cutter.name} has a ${what} of ${reachMm} mm`,
+    `write at most ${reachMm}, or name a longer cutter`,
+  );
 }
 
 function checkDrilled(context: Context, feature: Feature, raw: RawFeature): void {

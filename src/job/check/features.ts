@@ -20,10 +20,9 @@ export function checkFeatures(context: Context, { blank, features }: Known): voi
         'give each its own name',
       );
     seen.add(feature.name);
-    // Something faulty was taken out of it: what is left may not be what was meant.
-    if (context.touched.has(raw)) continue;
+    if (context.spoilt.has(raw)) continue;
     const isSound = checkShape(context, feature, raw);
-    if (isSound) checkCut(context, feature, raw);
+    if (isSound) checkCut(context, feature, raw, blank?.thickMm ?? Infinity);
     if (isSound && blank !== null) checkPlace(context, blank, { feature, raw });
     if (blank !== null && feature.depthMm > blank.thickMm)
       fault(

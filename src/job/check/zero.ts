@@ -14,7 +14,7 @@ export function checkZeros(context: Context, known: Known): void {
   const first = raw.first === 'back' ? 'back-up' : 'front-up';
   for (const placing of PLACINGS) {
     const zero = raw.zero[placing];
-    if (zero.xy === 'kept' && placing === first && !context.touched.has(raw))
+    if (zero.xy === 'kept' && placing === first && !context.spoilt.has(raw))
       fault(
         context,
         [zero, 'xy'],

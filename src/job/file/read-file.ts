@@ -18,6 +18,7 @@ export interface ReadFile<T> {
   readonly places: Places;
   readonly faults: readonly Fault[];
   readonly touched: ReadonlySet<object>;
+  readonly spoilt: ReadonlySet<object>;
   /** Names of everything that was written, sound or not. */
   readonly names: { readonly features: readonly string[]; readonly cutters: readonly string[] };
 }
@@ -42,6 +43,7 @@ function readFile<T>(
     places: noPlaces(),
     faults,
     touched: new Set(),
+    spoilt: new Set(),
     names: { features: [], cutters: [] },
   });
   const text = textOf(file);

@@ -35,16 +35,22 @@ const SAID: Partial<Record<ErrorCode, Said>> = {
   ],
 };
 
-/** A fault of the file's form; `source` is the text that the parser points at. */
+/** A fault of the file's form; `source` is the text from there on. */
 export function syntaxFault(
   error: { readonly code: ErrorCode; readonly message: string },
   place: Place,
   source: string,
 ): Fault {
   if (error.code === 'DUPLICATE_KEY') {
-    const key = /^[\w .-]+/.exec(source)?.[0] ?? source;
+    const key = /^[^:\n]+/.exec(source)?.[0].trim() ?? '';
     return { ...place, message: `the key ${key} is here twice`, instead: 'keep one of them' };
   }
+  if (error.code === 'BAD_INDENT' && error.message.startsWith('Flow'))
+    return {
+      ...place,
+      message: 'a bracket or brace above is not closed',
+      instead: 'close it (an unquoted # begins a remark)',
+    };
   const said = SAID[error.code];
   if (said !== undefined) return { ...place, message: said[0], instead: said[1] };
   const first = error.message.split('\n')[0] ?? '';

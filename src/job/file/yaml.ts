@@ -18,35 +18,50 @@ export function readYaml(file: string, text: string): ReadText {
   const places = noPlaces();
   const start: Place = { file, line: 1, column: 1 };
   const unreadable = (faults: readonly Fault[]): ReadText => ({ root: null, places, faults });
+  const tooDeep: Fault = {
+    ...start,
+    message: 'the file is nested too deeply to be read',
+    instead: 'name a job or shop file',
+  };
   const lines = new LineCounter();
-  const parsed = parsedOrTooDeep(text, lines);
-  if (parsed === null)
-    return unreadable([
-      {
-        ...start,
-        message: 'the file is nested too deeply to be read',
-        instead: 'name a job or shop file',
-      },
-    ]);
+  const parsed = bracketDepth(text) > DEEPEST ? null : parsedOrTooDeep(text, lines);
+  if (parsed === null) return unreadable([tooDeep]);
   const placeOf = (offset: number): Place => {
     const { line, col } = lines.linePos(offset);
     return { file, line, column: col };
   };
-  const faults: Fault[] = [...parsed.errors, ...parsed.warnings].map((error) =>
-    syntaxFault(error, placeOf(error.pos[0]), text.slice(error.pos[0], error.pos[1])),
-  );
-  if (parsed.errors.some((error) => error.code !== 'DUPLICATE_KEY')) return unreadable(faults);
+  const faults: Fault[] = [];
+  for (const error of [...parsed.errors, ...parsed.warnings]) {
+    faults.push(syntaxFault(error, placeOf(error.pos[0]), text.slice(error.pos[0])));
+    // After a slip of form the rest is read askew; only a key that is here twice leaves it in order.
+    if (error.code !== 'DUPLICATE_KEY') return unreadable(faults);
+  }
   if (!isMap(parsed.contents))
     return unreadable([...faults, isEmpty(parsed.contents) ? empty(start) : notKeyed(start)]);
-  const root = plain(parsed.contents, { text, places, faults, placeOf });
-  return { root: root as Holder, places, faults };
+  const reading: Reading = { text, places, faults: [], placeOf };
+  const root = plainMap(parsed.contents.items, parsed.contents, reading);
+  const [formFault] = reading.faults;
+  return formFault === undefined ? { root, places, faults } : unreadable([...faults, formFault]);
+}
+
+/** Job and shop files are five deep. */
+const DEEPEST = 50;
+
+function bracketDepth(text: string): number {
+  let [depth, deepest] = [0, 0];
+  for (const sign of text) {
+    if (sign === '[' || sign === '{') deepest = Math.max(deepest, ++depth);
+    else if (sign === ']' || sign === '}') depth--;
+  }
+  return deepest;
 }
 
 function parsedOrTooDeep(text: string, lines: LineCounter) {
   try {
-    return parseDocument(text, { lineCounter: lines, prettyErrors: false, version: '1.2' });
+    const parsed = parseDocument(text, { lineCounter: lines, prettyErrors: false, version: '1.2' });
+    // The parser recurses, and tells of an exhausted stack as a slip of form.
+    return parsed.errors.some(({ message }) => /call stack/i.test(message)) ? null : parsed;
   } catch (error) {
-    // The parser recurses; brackets by the ten thousand exhaust the stack.
     if (error instanceof RangeError) return null;
     throw error;
   }

@@ -9,8 +9,10 @@ export interface Context {
   readonly places: Places;
   readonly faults: Fault[];
   readonly notes: Note[];
-  /** Mappings and lists out of which something faulty was taken: no conclusions from what they lack. */
+  /** Mappings and lists out of which something was taken: no conclusions from what they lack. */
   readonly touched: ReadonlySet<object>;
+  /** Those out of which a faulty value was taken: no conclusions from what is left. */
+  readonly spoilt: ReadonlySet<object>;
   /** What the gauges of the shop are good to, by name, and the mapping they stand in. */
   readonly gauges: Readonly<Record<string, Written>>;
 }

@@ -32,6 +32,7 @@ export interface SoundFiles {
   readonly parts: RawShopParts;
   readonly places: Places;
   readonly touched: ReadonlySet<object>;
+  readonly spoilt: ReadonlySet<object>;
   /** Every name that was written, also of what is faulty otherwise: those names are not unknown. */
   readonly names: { readonly features: readonly string[]; readonly cutters: readonly string[] };
 }
@@ -45,9 +46,9 @@ export interface Resolved {
 
 /** The job that the files describe, as far as they are sound, with every fault of meaning. */
 export function resolved(files: SoundFiles): Resolved {
-  const { job: raw, parts, places, touched } = files;
+  const { job: raw, parts, places, touched, spoilt } = files;
   const [faults, notes]: [Fault[], Note[]] = [[], []];
-  const context: Context = { places, faults, notes, touched, gauges: parts.gauges ?? {} };
+  const context: Context = { places, faults, notes, touched, spoilt, gauges: parts.gauges ?? {} };
   const { shop, drawer, known } = shopOf(context, files);
   const edges = edgesOf(context, raw.blank ?? NO_BLANK, shop.machine, shop.cutters);
   const blank = raw.blank === undefined ? null : blankOf(context, raw.blank, edges);

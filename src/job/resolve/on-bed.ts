@@ -4,25 +4,27 @@ import type { Bed, Blank, Corner, Inserts, Job, Stops } from '../job.ts';
  * Where the front-up corner goes when the job does not say: bed frame, mm; null when the blank fits
  * nowhere. Screws hold stops best 10 to 25 mm outside the faces (common practice, no source), so the
  * first place is taken that has rows of inserts there: outside both side stops if it can be, else
- * outside one, else anywhere on the board.
+ * outside the front-up one, else anywhere on the board.
  */
 export function placeOnBed(bed: Bed, blank: Blank, stops: Stops): Job['onBed'] | null {
   const { xMm, yMm } = bed.spoilboard;
   const ends = endsInUse(stops);
+  const corner = stops.corner.frontUp;
   const x = startOf({
     sizeMm: blank.widthMm,
     boardMm: xMm,
     rows: rowsOf(bed.inserts, 'x'),
     ends: ends.x,
+    frontUp: isRight(corner) ? 'high' : 'low',
   });
   const y = startOf({
     sizeMm: blank.heightMm,
     boardMm: yMm,
     rows: rowsOf(bed.inserts, 'y'),
     ends: ends.y,
+    frontUp: isFar(corner) ? 'high' : 'low',
   });
   if (x === null || y === null) return null;
-  const corner = stops.corner.frontUp;
   return {
     value: {
       x: x + (isRight(corner) ? blank.widthMm : 0),
@@ -47,6 +49,8 @@ interface Axis {
   readonly rows: readonly number[];
   /** At which ends of the blank along this axis a stop stands. */
   readonly ends: { readonly low: boolean; readonly high: boolean };
+  /** The end that is in use with the front up. */
+  readonly frontUp: 'low' | 'high';
 }
 
 const [NEAREST_ROW_MM, FARTHEST_ROW_MM] = [10, 25] as const;
@@ -63,7 +67,7 @@ function startOf(axis: Axis): number | null {
   const { low, high } = axis.ends;
   return (
     places.find((start) => (!low || below(start)) && (!high || above(start))) ??
-    places.find((start) => (low && below(start)) || (high && above(start))) ??
+    places.find(axis.frontUp === 'low' ? below : above) ??
     Math.min(low || high ? FARTHEST_ROW_MM : 0, last)
   );
 }

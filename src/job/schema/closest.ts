@@ -1,11 +1,12 @@
 import { closest, distance } from 'fastest-levenshtein';
 
-/** The word that was probably meant: at most a third of its letters differ; null when none is near. */
+/** The word that was probably meant: two letters changed places or a third of them differ; null when none is near. */
 export function probablyMeant(written: string, words: readonly string[]): string | null {
   if (words.length === 0) return null;
   const near = closest(written.toLowerCase(), words);
   const off = distance(written.toLowerCase(), near.toLowerCase());
-  return off <= Math.max(1, Math.floor(near.length / 3)) ? near : null;
+  const allowed = near.length < 4 ? 1 : Math.max(2, Math.floor(near.length / 3));
+  return off <= allowed ? near : null;
 }
 
 /** `did you mean flat 6`, or the words there are. */

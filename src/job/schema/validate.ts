@@ -14,6 +14,8 @@ export interface Validated<T> {
   readonly faults: readonly Fault[];
   /** Mappings and lists out of which something was taken: what is missing there is not missing. */
   readonly touched: ReadonlySet<object>;
+  /** Those out of which a faulty value was taken: what is left may not be what was meant. */
+  readonly spoilt: ReadonlySet<object>;
 }
 
 /** Checks a root mapping; takes faulty parts out of it, in place. */
@@ -27,7 +29,7 @@ export function validated<W, T>(
   const faults = issues
     .filter((issue) => !isExplained(issue, issues, root))
     .flatMap((issue) => faultsOf(issue, root, places));
-  const touched = new Set<object>();
+  const [touched, spoilt] = [new Set<object>(), new Set<object>()];
   // Taking a part out can leave its holder without something it needs; each round shrinks the file.
   let left: readonly Issue[] = issues;
   while (left.length > 0) {
@@ -37,12 +39,13 @@ export function validated<W, T>(
       if (item === null) Reflect.deleteProperty(holder, key);
       else if (holder instanceof Array && holder.includes(item))
         (holder as unknown[]).splice(holder.indexOf(item), 1);
-      if (spoils) touched.add(holder);
+      touched.add(holder);
+      if (spoils) spoilt.add(holder);
     }
     if (cuts.length === 0) break;
     left = partIssues(part, root);
   }
-  return { sound: root as T, faults, touched };
+  return { sound: root as T, faults, touched, spoilt };
 }
 
 const partIssues = <T>(part: Schema<T>, root: Holder): readonly Issue[] =>

@@ -1,25 +1,24 @@
 import type { Result } from '../../num/result.ts';
 import { ok } from '../../num/result.ts';
-import { readNumber, withoutComma } from './number.ts';
+import type { Ratio } from './number.ts';
+import { readRatio, withoutComma } from './number.ts';
 import type { Measured, Quantity } from './quantity.ts';
 import type { TextFault } from './text-fault.ts';
 import { textFault } from './text-fault.ts';
 
-/** Millimetres in each unit that is read. Source: the inch is 25.4 mm exactly (international yard and pound agreement, 1959). */
-const MM_IN: Readonly<Record<string, number>> = {
-  mm: 1,
-  cm: 10,
-  m: 1000,
-  µm: 0.001,
-  μm: 0.001,
-  um: 0.001,
-  in: 25.4,
-  inch: 25.4,
-  inches: 25.4,
-  '"': 25.4,
-  '″': 25.4,
-  thou: 0.0254,
-};
+/**
+ * Millimetres in each unit that is read, as a fraction of whole numbers, so that 3/8" is 9.525 to the last bit.
+ * Source: the inch is 25.4 mm exactly (international yard and pound agreement, 1959).
+ */
+const MM_IN: ReadonlyMap<string, Ratio> = new Map([
+  ['mm', { over: 1, under: 1 }],
+  ['cm', { over: 10, under: 1 }],
+  ['m', { over: 1000, under: 1 }],
+  // The micro sign and the Greek letter look alike; keyboards have one or the other.
+  ...['\u00b5m', '\u03bcm', 'um'].map((unit) => [unit, { over: 1, under: 1000 }] as const),
+  ...['in', 'inch', 'inches', '"', '″'].map((unit) => [unit, { over: 127, under: 5 }] as const),
+  ['thou', { over: 127, under: 5000 }],
+]);
 const UNITS_IN_WORDS = 'mm, cm, m, µm, in, " or thou';
 /** Nothing on a small router is longer; a larger figure is a slip of the finger. */
 const LONGEST_MM = 10_000;
@@ -31,16 +30,16 @@ export function readLength(text: string): Result<Measured, TextFault> {
   const dotted = withoutComma(trimmed);
   if (dotted !== null) return textFault(`${trimmed} has a comma`, `write ${dotted}`);
   const parts = PARTS.exec(trimmed);
-  const figure = readNumber(parts?.[1] ?? trimmed);
+  const figure = readRatio(parts?.[1] ?? trimmed);
   const unit = parts?.[2] ?? null;
   if (figure === null) return notALength(trimmed);
-  const mmInUnit = unit === null ? 1 : MM_IN[unit];
-  if (mmInUnit === undefined || (unit !== null && !Object.hasOwn(MM_IN, unit)))
+  const mmInUnit = MM_IN.get(unit ?? 'mm');
+  if (mmInUnit === undefined)
     return textFault(
       `${trimmed} has the unit ${unit ?? ''}, which is not known`,
       `write ${UNITS_IN_WORDS}`,
     );
-  const value = figure * mmInUnit;
+  const value = (figure.over * mmInUnit.over) / (figure.under * mmInUnit.under);
   if (Math.abs(value) > LONGEST_MM)
     return textFault(
       `${trimmed} is longer than anything here can be`,

@@ -1,0 +1,107 @@
+import { readFileSync } from 'node:fs';
+import { Ajv } from 'ajv';
+import { describe, expect, it } from 'vitest';
+import { parse } from 'yaml';
+import { assumptionsOf } from '../../src/job/assumptions.ts';
+import { faultText } from '../../src/job/read.ts';
+import { jobSchema, schemaFiles, shopSchema } from '../../src/job/schema/published.ts';
+import { newJobText, newShopText } from '../../src/job/starting.ts';
+import { readFromDisk, readTexts } from './from-disk.ts';
+
+const jobFiles = [
+  'jigs/wall-clock.yaml',
+  'jigs/wall-clock-plain.yaml',
+  'tests/job/every-shape.yaml',
+];
+const shopFiles = ['jigs/shop.yaml', 'tests/job/every-shape-shop.yaml'];
+const ajv = new Ajv({ strict: false });
+const isJob = ajv.compile(jobSchema());
+const isShop = ajv.compile(shopSchema());
+const onDisk = (path: string): unknown => parse(readFileSync(path, 'utf8'));
+
+describe('an example', () => {
+  it.each(jobFiles)('%s reads without a fault', (path) => {
+    const read = readFromDisk(path);
+    expect(read.ok ? [] : read.faults.map(faultText)).toEqual([]);
+  });
+
+  it.each(jobFiles.slice(0, 2))('%s reads without a note', (path) => {
+    const read = readFromDisk(path);
+    expect(read.ok && read.value.notes).toEqual([]);
+  });
+
+  it('of every shape notes what only matters for depth', () => {
+    const read = readFromDisk('tests/job/every-shape.yaml');
+    const notes = read.ok ? read.value.notes.map(({ message }) => message.split(' ')[0]) : [];
+    expect(notes).toEqual(['bumps:', 'thickness-taper', 'swarf', 'cup']);
+  });
+
+  it('to start from reads without a fault or a note', () => {
+    const read = readTexts(newJobText(), newShopText());
+    expect(read.ok ? read.value.notes : read.faults.map(faultText)).toEqual([]);
+  });
+});
+
+describe('the JSON Schema', () => {
+  it('on disk is the one that is made from the reader', () => {
+    for (const { name, text } of schemaFiles())
+      expect(readFileSync(`jigs/schema/${name}`, 'utf8'), name).toBe(text);
+  });
+
+  it('lets every example pass', () => {
+    for (const path of jobFiles)
+      expect([path, isJob(onDisk(path)), isJob.errors]).toEqual([path, true, null]);
+    for (const path of shopFiles)
+      expect([path, isShop(onDisk(path)), isShop.errors]).toEqual([path, true, null]);
+    expect(isJob(parse(newJobText()))).toBe(true);
+    expect(isShop(parse(newShopText()))).toBe(true);
+  });
+
+  it('stops a misspelt key at every depth', () => {
+    const job = readFileSync('jigs/wall-clock.yaml', 'utf8');
+    for (const key of ['turn', 'depth', 'fence-touch', 'made', 'marked', 'within', 'pusher', 'xy'])
+      expect([key, isJob(parse(job.replace(`${key}:`, `${key}x:`)))]).toEqual([key, false]);
+    const shop = readFileSync('jigs/shop.yaml', 'utf8');
+    for (const key of ['travel', 'lean', 'radius', 'thread', 'diameter', 'thick'])
+      expect([key, isShop(parse(shop.replace(`${key}:`, `${key}x:`)))]).toEqual([key, false]);
+  });
+
+  it('says what most keys mean', () => {
+    const described = JSON.stringify(jobSchema()).match(/"description"/g) ?? [];
+    expect(described.length).toBeGreaterThan(80);
+  });
+});
+
+describe('what is assumed', () => {
+  it('is told for the plain clock: only what neither file says', () => {
+    const read = readFromDisk('jigs/wall-clock-plain.yaml');
+    const assumed = read.ok ? assumptionsOf(read.value.job) : [];
+    expect(assumed.map(({ what }) => what)).toEqual([
+      'how square the left edge is to the lower',
+      'left and right edges out of parallel',
+      'lower and upper edges out of parallel',
+      'crook of the edges',
+      'bumps on the edges',
+      'movement of the wood along X',
+      'movement of the wood along Y',
+      'fence turned',
+      'side stop out of square to the fence',
+      'how far a stop yields',
+    ]);
+    expect(assumed[0]).toEqual({
+      what: 'how square the left edge is to the lower',
+      text: '±0.3 per 200',
+      because: 'edges: sawn; common practice, no source',
+    });
+  });
+
+  it('includes the place on the bed and the machine when nothing is said of them', () => {
+    const read = readTexts(newJobText(), newShopText());
+    const assumed = read.ok ? assumptionsOf(read.value.job) : [];
+    expect(assumed.map(({ what }) => what)).toContain(
+      'where the front-up corner stands on the bed',
+    );
+    expect(assumed.map(({ what }) => what)).toContain('lean of the Y axis');
+    expect(assumed.every(({ text, because }) => text !== '' && because !== '')).toBe(true);
+  });
+});

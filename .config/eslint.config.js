@@ -15,12 +15,12 @@ export default tseslint.config(...tseslint.configs.strictTypeChecked, {
         paths: [
           {
             name: '@jscad/modeling',
-            allowImportNamePattern: '^default$',
+            allowImportNames: ['default'],
             message: 'named imports type-check but die in plain node; use the default import',
           },
           {
             name: 'jstat',
-            allowImportNamePattern: '^default$',
+            allowImportNames: ['default'],
             message: 'only the default import works in plain node',
           },
         ],

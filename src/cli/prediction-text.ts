@@ -83,14 +83,14 @@ function makers(job: Job, prediction: Prediction, need: NeedPrediction): string[
   const sure = deviationText(need.sureTo, job.shop.units);
   const straight = need.firstOrder.agrees
     ? 'A straight-line estimate agrees.'
-    : `A straight-line estimate would say ${chanceText(need.firstOrder.chance)} good: it is wrong here.`;
+    : `A straight-line estimate would say ${chanceText(need.firstOrder.chance)} good: do not rely on one here.`;
   return [
-    `${need.name}: what makes it (shares of the variance, ends sure to ${sure})`,
+    `${need.name}: what makes it (shares of the variance)`,
     ...(rows.length === 0
       ? ['  nothing is off']
       : columns(rows, [0]).flatMap((row) => wrapped(row, '        '))),
     ...wrapped(
-      `  Worst case with everything at its limit: ${deviationText(need.worst[1], job.shop.units)}. ${straight}`,
+      `  The 95 % ends are sure to ${sure}. Worst case, everything at its limit: ${deviationText(need.worst[1], job.shop.units)}. ${straight}`,
       '  ',
     ),
   ];

@@ -11,7 +11,7 @@ describe('addressed streams', () => {
 
   it('gives the same words for the same address and others for any other', () => {
     const words = (...address: readonly [number, number, number, number]): number[] => {
-      const stream = streamOf(...address);
+      const stream = streamOf(address[0], address[1], address[2], address[3]);
       return [stream(), stream(), stream()];
     };
     expect(words(1, 2, 3, 1)).toEqual(words(1, 2, 3, 1));

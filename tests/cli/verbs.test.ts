@@ -1,0 +1,207 @@
+// The built program, run with plain node: named imports that only work under a bundler die here.
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import type { Prediction } from '../../src/stackup/prediction.ts';
+import { flipwright, JIGS, withFolder } from './run.ts';
+
+const CLOCK = join(JIGS, 'wall-clock.yaml');
+const PLAIN = join(JIGS, 'wall-clock-plain.yaml');
+const FAST = ['--trials', '4000'];
+
+describe('predict', () => {
+  it('prints a table that fits 80 columns, with units, sources in words and what was assumed', () => {
+    const { out, err, code } = flipwright(['predict', PLAIN, ...FAST]);
+    expect(err).toBe('');
+    expect(code).toBe(1);
+    for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
+    expect(out).toMatch(/shaft in the pocket\s+≤ 0\.2 mm/);
+    expect(out).toContain("the blank's length along X");
+    expect(out).toContain('Assumed, since nobody stated it');
+    expect(out).toContain('4000 trials, seed 1');
+  });
+
+  it('tells good enough by its exit code', () => {
+    const clock = flipwright(['predict', CLOCK, ...FAST, '--json']);
+    const prediction = JSON.parse(clock.out) as Prediction;
+    const least = Math.min(...prediction.needs.map(({ chance }) => chance));
+    expect(clock.code).toBe(least >= 0.99 ? 0 : 1);
+  });
+
+  it('prints the same bytes for the same seed, and figures within their standard error for another', () => {
+    const run = (seed: string): string =>
+      flipwright(['predict', PLAIN, '--json', '--seed', seed, ...FAST]).out;
+    expect(run('7')).toBe(run('7'));
+    const [one, other] = ['7', '8'].map((seed) => JSON.parse(run(seed)) as Prediction);
+    one!.needs.forEach((need, k) => {
+      const same = other!.needs[k]!;
+      expect(same.mean).not.toBe(need.mean);
+      expect(Math.abs(same.mean - need.mean)).toBeLessThan(4 * need.sd * Math.sqrt(2 / 4000));
+      expect(Math.abs(same.chance - need.chance)).toBeLessThan(
+        4 * Math.hypot(need.chanceSe, same.chanceSe),
+      );
+    });
+  });
+
+  it('prints every figure that the format names', () => {
+    const { needs, ...rest } = JSON.parse(
+      flipwright(['predict', PLAIN, '--json', ...FAST]).out,
+    ) as Prediction;
+    expect(rest).toMatchObject({
+      json: 1,
+      job: expect.any(String) as string,
+      seed: 1,
+      trials: 4000,
+    });
+    expect(rest.assumed.length).toBeGreaterThan(3);
+    for (const need of needs) {
+      expect(need.unit).toBe('mm');
+      expect(need.interval95[0]).toBeLessThan(need.mean);
+      expect(need.interval95[1]).toBeGreaterThan(need.mean);
+      expect(need.shortest95[1] - need.shortest95[0]).toBeLessThanOrEqual(
+        need.interval95[1] - need.interval95[0],
+      );
+      expect(need.worst[1]).toBeGreaterThan(need.interval95[1]);
+      expect(need.worstLinear[1]).toBeGreaterThan(need.interval95[1]);
+      expect(need.sureTo).toBeGreaterThan(0);
+      expect(Object.keys(need.recurring)).toEqual([
+        'shop',
+        'powerUp',
+        'setup',
+        'part',
+        'placing',
+        'feature',
+      ]);
+      expect(need.shares[0]!.share).toBeGreaterThan(0.1);
+      expect(need.shares[0]!.se).toBeGreaterThan(0);
+      expect(need).not.toHaveProperty('cloud');
+    }
+  });
+
+  it.each([
+    [['predict', 'no-such-job.yaml'], /no-such-job\.yaml: no such file; name a job file/],
+    [['predict', JIGS], /is a folder; name a file in it/],
+    [['predict', PLAIN, '--seed', '-1'], /--seed -1: write a whole number from 0 to 4294967295/],
+    [
+      ['predict', PLAIN, '--trials', '1e9'],
+      /--trials 1e9: write a whole number from 2000 to 5000000/,
+    ],
+    [['predict', PLAIN, '--trials', 'NaN'], /--trials NaN/],
+    [['predict'], /missing required argument/],
+    [['predcit', PLAIN], /Did you mean predict\?/],
+  ])('refuses %j with exit code 2 and no stack trace', (words, message) => {
+    const { code, err, out } = flipwright(words);
+    expect(code).toBe(2);
+    expect(out).toBe('');
+    expect(err).toMatch(message);
+    expect(err).not.toMatch(/\n\s+at /);
+  });
+});
+
+describe('new and check', () => {
+  it('write a job that is checked and predicted as it stands, and never overwrite one', () => {
+    withFolder((folder) => {
+      expect(flipwright(['new', folder]).code).toBe(0);
+      const job = join(folder, 'job.yaml');
+      const checked = flipwright(['check', job]);
+      expect(checked.err).toBe('');
+      expect(checked.code).toBe(0);
+      expect(checked.out).toContain('nothing is wrong');
+      expect(checked.out).toContain('Assumed');
+      expect([0, 1]).toContain(flipwright(['predict', job, ...FAST]).code);
+      const before = readFileSync(job, 'utf8');
+      const again = flipwright(['new', folder]);
+      expect(again.code).toBe(2);
+      expect(again.err).toContain('is already there');
+      expect(readFileSync(job, 'utf8')).toBe(before);
+    });
+  });
+
+  it('tells every fault at once, with its place', () => {
+    withFolder((folder) => {
+      flipwright(['new', folder]);
+      const job = join(folder, 'job.yaml');
+      const text = readFileSync(job, 'utf8')
+        .replace(/^blank:/m, 'blnak:')
+        .replace(/^turn: .*/m, 'turn: about-z');
+      writeFileSync(job, text);
+      const { code, err } = flipwright(['check', job]);
+      expect(code).toBe(2);
+      expect(err).toMatch(/job\.yaml:\d+:\d+: .*blnak.*blank/);
+      expect(err).toMatch(/job\.yaml:\d+:\d+: .*about-z/);
+      expect(err).not.toMatch(/\n\s+at /);
+    });
+  });
+});
+
+describe('build', () => {
+  it('writes sheet, stops and prediction of both clocks and their difference, the same bytes twice', () => {
+    withFolder((out) => {
+      const run = flipwright(['build', PLAIN, CLOCK, '--out', out, ...FAST]);
+      expect(run.err).toBe('');
+      expect(run.code).toBe(0);
+      expect(run.out).toMatch(/Good parts, wall-clock-plain → wall-clock: shaft in the pocket/);
+      const folder = join(out, 'wall-clock');
+      const names = readdirSync(folder);
+      expect(names).toContain('bench-sheet.html');
+      expect(names).toContain('prediction.json');
+      expect(names.filter((name) => name.endsWith('.stl')).length).toBeGreaterThan(0);
+      const before = names.map((name) => readFileSync(join(folder, name)));
+      const again = flipwright(['build', CLOCK, '--out', out, ...FAST]);
+      expect(again.out).toContain('(replaced)');
+      expect(readdirSync(folder)).toEqual(names);
+      names.forEach((name, k) => {
+        expect(readFileSync(join(folder, name)).equals(before[k]!), name).toBe(true);
+      });
+    });
+  });
+
+  it('writes nothing at all when one of the jobs is wrong', () => {
+    withFolder((out) => {
+      const { code, err } = flipwright([
+        'build',
+        CLOCK,
+        join(JIGS, 'shop.yaml'),
+        '--out',
+        join(out, 'new'),
+        ...FAST,
+      ]);
+      expect(code).toBe(2);
+      expect(err).toContain('shop.yaml');
+      expect(existsSync(join(out, 'new'))).toBe(false);
+    });
+  });
+
+  it('leaves what was there when a file cannot be written, and never follows a link', () => {
+    withFolder((out) => {
+      mkdirSync(join(out, 'elsewhere'));
+      symlinkSync(join(out, 'elsewhere'), join(out, 'wall-clock'));
+      const linked = flipwright(['build', CLOCK, '--out', out, ...FAST]);
+      expect(linked.code).toBe(2);
+      expect(linked.err).toContain('is a link to another place');
+      expect(readdirSync(join(out, 'elsewhere'))).toEqual([]);
+    });
+    withFolder((out) => {
+      writeFileSync(join(out, 'wall-clock'), 'a file of somebody');
+      const { code, err } = flipwright(['build', CLOCK, '--out', out, ...FAST]);
+      expect(code).toBe(2);
+      expect(err).toContain('is a file, not a folder');
+      expect(readFileSync(join(out, 'wall-clock'), 'utf8')).toBe('a file of somebody');
+    });
+  });
+
+  it('refuses two jobs of one name', () => {
+    withFolder((out) => {
+      const { code, err } = flipwright(['build', CLOCK, CLOCK, '--out', out, ...FAST]);
+      expect(code).toBe(2);
+      expect(err).toContain('two jobs would be written to');
+    });
+  });
+});

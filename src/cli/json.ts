@@ -2,6 +2,6 @@ import type { Prediction } from '../stackup/prediction.ts';
 
 /** The prediction as published JSON; the cloud of single trials is for pictures only. */
 export function predictionJson(prediction: Prediction): string {
-  const needs = prediction.needs.map(({ cloud: _, ...rest }) => rest);
+  const needs = prediction.needs.map((need) => ({ ...need, cloud: undefined }));
   return JSON.stringify({ ...prediction, needs }, null, 2);
 }

@@ -1,3 +1,4 @@
+import { invariant } from '../num/invariant.ts';
 import type { Result } from '../num/result.ts';
 import { faulty, ok } from '../num/result.ts';
 import type { Fault, Note, Place } from './fault.ts';
@@ -59,7 +60,8 @@ export function readJob(
   });
   const order = [jobFile.name, shop.file];
   const faults = inReadingOrder([...job.faults, ...shop.faults, ...result.faults], order);
-  if (faults.length > 0 || result.job === null) return faulty(faults);
+  if (faults.length > 0) return faulty(faults);
+  invariant(result.job !== null, 'a job without faults could not be made out');
   return ok({ job: result.job, notes: inReadingOrder(result.notes, order) });
 }
 

@@ -7,6 +7,7 @@ export const BROKEN: Readonly<Record<string, readonly string[]>> = {
     'binary.yaml:2:1: the file holds the byte 26, so it is not text; name a job or shop file',
   ],
   'broken-shop': [
+    'broken-shop.yaml:8:52: dish is 60 mm deep, and the blank is 18 mm thick; write at most 18, or through',
     'broken-shop.yaml:15:21: fence-touch 210 mm is beyond the edge, which is 200 mm long; write 0 to 200, from the front-up corner',
     'broken-shop-file.yaml:3:3: the key travle is not known; did you mean travel?',
     'broken-shop-file.yaml:7:42: diameter 6 ±0.04 mm has a unit on one side only; write 6 mm ±0.04 mm',

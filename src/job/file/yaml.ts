@@ -24,7 +24,8 @@ export function readYaml(file: string, text: string): ReadText {
     instead: 'name a job or shop file',
   };
   const lines = new LineCounter();
-  const parsed = bracketDepth(text) > DEEPEST ? null : parsedOrTooDeep(text, lines);
+  const parsed =
+    bracketDepth(text) > DEEPEST || DASHES.test(text) ? null : parsedOrTooDeep(text, lines);
   if (parsed === null) return unreadable([tooDeep]);
   const placeOf = (offset: number): Place => {
     const { line, col } = lines.linePos(offset);
@@ -46,6 +47,9 @@ export function readYaml(file: string, text: string): ReadText {
 
 /** Job and shop files are five deep. */
 const DEEPEST = 50;
+
+/** Lists in lists in one line: - - - -. */
+const DASHES = new RegExp(`^[ \\t]*(?:[-?][ \\t]+){${DEEPEST}}`, 'm');
 
 function bracketDepth(text: string): number {
   let [depth, deepest] = [0, 0];

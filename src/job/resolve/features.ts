@@ -1,3 +1,4 @@
+import { DEFAULTS } from '../defaults.ts';
 import type { Cutter, Face, Feature, Shape } from '../job.ts';
 import type { RawFeature } from '../schema/raw-job.ts';
 import type { Context } from './context.ts';
@@ -5,6 +6,7 @@ import { fault, startPlace } from './context.ts';
 import type { Drawer } from './cutters.ts';
 import { cutterNamed } from './cutters.ts';
 import { mm, pointMm, radians } from './lengths.ts';
+import { assumed } from './spread.ts';
 
 /** A feature, and the mapping it was written in. */
 export interface KnownFeature {
@@ -21,10 +23,11 @@ export function featuresOf(
   drawer: Drawer,
 ): readonly KnownFeature[] {
   return raws.flatMap((raw) => {
-    const cutter = cutterNamed(context, drawer, [raw, 'cutter'], raw.cutter);
+    const known = cutterNamed(context, drawer, [raw, 'cutter'], raw.cutter);
+    const cutter = known ?? noCutter(raw.cutter);
     const shape = shapeOf(context, raw, cutter);
     const at = placeOf(context, raw);
-    if (cutter === null || shape === null || at === null) return [];
+    if (shape === null || at === null) return [];
     const through = raw.depth === 'through';
     const feature: Feature = {
       name: raw.name,
@@ -41,9 +44,24 @@ export function featuresOf(
   });
 }
 
+/**
+ * Stands in for a cutter that is not known, which is a fault already, so that the rest of the feature is
+ * still looked at. Without a width it is never too wide.
+ */
+const noCutter = (name: string): Cutter => ({
+  name,
+  kind: 'flat',
+  diameterMm: 0,
+  radiusError: assumed(DEFAULTS.cutterRadius),
+  fluteMm: null,
+  stickOutMm: null,
+  speedPerMin: null,
+  feedMmPerMin: null,
+});
+
 const SHAPES = ['circle', 'rectangle', 'slot', 'polygon'] as const;
 
-function shapeOf(context: Context, raw: RawFeature, cutter: Cutter | null): Shape | null {
+function shapeOf(context: Context, raw: RawFeature, cutter: Cutter): Shape | null {
   const given = SHAPES.filter((key) => raw[key] !== undefined);
   if (given.length !== 1) {
     if (given.length > 0 || !context.touched.has(raw))
@@ -79,9 +97,9 @@ function shapeOf(context: Context, raw: RawFeature, cutter: Cutter | null): Shap
 }
 
 /** Left out, the corners of what is cut from inside are the cutter's, and those of an outside are sharp. */
-function cornerRadius(raw: RawFeature, cutter: Cutter | null): number {
+function cornerRadius(raw: RawFeature, cutter: Cutter): number {
   if (raw['corner-radius'] !== undefined) return mm(raw['corner-radius']);
-  return raw.cut === 'profile-outside' || cutter === null ? 0 : cutter.diameterMm / 2;
+  return raw.cut === 'profile-outside' ? 0 : cutter.diameterMm / 2;
 }
 
 /** Corners counter-clockwise: which way round a person writes them says nothing. */

@@ -27,15 +27,15 @@ export function placeOnBed(bed: Bed, blank: Blank, stops: Stops): Job['onBed'] |
   if (x === null || y === null) return null;
   return {
     value: {
-      x: x + (isRight(corner) ? blank.widthMm : 0),
-      y: y + (isFar(corner) ? blank.heightMm : 0),
+      x: x.lowMm + (isRight(corner) ? blank.widthMm : 0),
+      y: y.lowMm + (isFar(corner) ? blank.heightMm : 0),
     },
     origin: {
       kind: 'assumed',
       because:
-        bed.inserts === null
-          ? 'the first place with room for the stops'
-          : 'the first place with inserts beside the stops',
+        x.hasRows && y.hasRows
+          ? 'the first place with inserts beside the stops'
+          : 'the first place with room for the stops',
     },
   };
 }
@@ -55,21 +55,22 @@ interface Axis {
 
 const [NEAREST_ROW_MM, FARTHEST_ROW_MM] = [10, 25] as const;
 
-/** The low end of the blank along one axis, whole mm. */
-function startOf(axis: Axis): number | null {
+/** The low end of the blank along one axis, whole mm, and whether there are rows for its stops. */
+function startOf(axis: Axis): { readonly lowMm: number; readonly hasRows: boolean } | null {
   const last = Math.floor(axis.boardMm - axis.sizeMm);
   if (!(last >= 0)) return null;
   const places = Array.from({ length: Math.min(last, 10_000) + 1 }, (_, start) => start);
-  const hasRow = (from: number): boolean =>
-    axis.rows.some((row) => row >= from + NEAREST_ROW_MM && row <= from + FARTHEST_ROW_MM);
-  const below = (start: number): boolean => hasRow(start - NEAREST_ROW_MM - FARTHEST_ROW_MM);
-  const above = (start: number): boolean => hasRow(start + axis.sizeMm);
+  const hasRow = (from: number, to: number): boolean =>
+    axis.rows.some((row) => row >= from && row <= to);
+  const below = (start: number): boolean => hasRow(start - FARTHEST_ROW_MM, start - NEAREST_ROW_MM);
+  const above = (start: number): boolean =>
+    hasRow(start + axis.sizeMm + NEAREST_ROW_MM, start + axis.sizeMm + FARTHEST_ROW_MM);
   const { low, high } = axis.ends;
-  return (
+  const withRows =
     places.find((start) => (!low || below(start)) && (!high || above(start))) ??
-    places.find(axis.frontUp === 'low' ? below : above) ??
-    Math.min(low || high ? FARTHEST_ROW_MM : 0, last)
-  );
+    places.find(axis.frontUp === 'low' ? below : above);
+  if (withRows !== undefined) return { lowMm: withRows, hasRows: true };
+  return { lowMm: Math.min(FARTHEST_ROW_MM, last), hasRows: false };
 }
 
 function endsInUse(stops: Stops): { readonly x: Axis['ends']; readonly y: Axis['ends'] } {

@@ -71,7 +71,7 @@ export function distributionOf(
       fault(
         context,
         at,
-        `${key} has ${given.length} of spread, readings and gauge`,
+        `${key} has ${given.length === 0 ? 'none' : given.length} of spread, readings and gauge`,
         'write one of them, as in {spread: ±0.3, recurs: part}',
       );
     return null;

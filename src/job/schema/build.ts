@@ -34,7 +34,8 @@ export const threeOf = <T>(item: Schema<T>): Schema<readonly [T, T, T]> =>
   z.tuple([item, item, item]);
 export const oneOf = <const T extends string>(...words: T[]): Schema<T> => z.literal(words);
 export const yesOrNo = (): Schema<'yes' | 'no' | boolean> => z.literal(['yes', 'no', true, false]);
-export const text = (): Schema<string> => z.string();
+/** A name or a remark; never empty. */
+export const text = (): Schema<string> => z.string().min(1);
 export const whole = (): Schema<number> => z.int();
 
 /** Either of two; `wanted` is what to write when it is neither. */

@@ -17,6 +17,8 @@ export const EXAMPLES: Readonly<Record<string, string>> = {
   'stops.fence': 'fence: lower-edge',
   'stops.fence-touch': 'fence-touch: [30, 250], or {arm: [20, 260]}',
   'stops.side-touch': 'side-touch: 90, or {arm: [20, 160]}',
+  'stops.fence-touch.arm': 'arm: [20, 260]',
+  'stops.side-touch.arm': 'arm: [20, 160]',
   'stops.made': 'made: set-by-hand, on-bed-pins or milled-in-place',
   zero: 'zero: {front-up: {xy: stops, z: top, with: paper}, back-up: {xy: kept, kept: held, z: top, with: paper}}',
   'zero.front-up': 'front-up: {xy: stops, z: top, with: paper}',
@@ -25,6 +27,7 @@ export const EXAMPLES: Readonly<Record<string, string>> = {
   'zero.back-up.xy': 'xy: stops, milled-stops, edges, middle or kept',
   'zero.front-up.z': 'z: top, or z: bed',
   'zero.back-up.z': 'z: top, or z: bed',
+  hold: 'hold: {pusher: towards-stops}',
   needs: 'needs: [{name: shaft in the pocket, concentric: [shaft hole, pocket], within: 0.2}]',
   'needs.*.within': 'within: 0.2',
   'front.*.depth': 'depth: 6, or through',
@@ -49,5 +52,5 @@ export const openPath = (path: Path): string =>
 /** `write ...` for the value at a path. */
 export function exampleAt(path: Path): string {
   const last = String(path.at(-1) ?? '');
-  return `write ${EXAMPLES[openPath(path)] ?? `${last}: and its value`}`;
+  return `write ${EXAMPLES[openPath(path)] ?? `${last}: with its value`}`;
 }

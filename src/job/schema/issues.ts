@@ -64,6 +64,7 @@ function saidOf(
     }
     case 'too_small':
     case 'too_big': {
+      if (value === '') return [`${label} is empty`, exampleAt(issue.path)];
       if (!Array.isArray(value)) break;
       const wanted = issue.code === 'too_small' ? issue.minimum : issue.maximum;
       const entries = value.length === 1 ? 'entry' : 'entries';
@@ -82,7 +83,7 @@ function saidOf(
         ];
       return [
         `${label} is ${kindOf(value)} and should be ${EXPECTED[issue.expected] ?? issue.expected}`,
-        issue.message.startsWith('write') ? issue.message : exampleAt(issue.path),
+        insteadOf(issue.message, issue.expected) ?? exampleAt(issue.path),
       ];
     case 'invalid_element':
     case 'invalid_format':
@@ -91,6 +92,12 @@ function saidOf(
     case 'unrecognized_keys':
   }
   return [`${label} ${shown(value)} is not what belongs here`, exampleAt(issue.path)];
+}
+
+/** Some forms say by themselves what to write. */
+function insteadOf(message: string, expected: string): string | null {
+  if (message.startsWith('write')) return message;
+  return expected === 'int' ? 'write a number without a point' : null;
 }
 
 const EXPECTED: Readonly<Record<string, string>> = {

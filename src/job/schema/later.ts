@@ -32,6 +32,8 @@ export const NOT_YET: Readonly<Record<string, readonly string[]>> = {
     'up-to',
     'to',
   ],
+  'zero.front-up': ['hole'],
+  'zero.back-up': ['hole'],
   hold: ['clamps', 'screws', 'tabs'],
   bed: ['t-tracks'],
 };

@@ -36,7 +36,7 @@ export function readSpread(quantity: Quantity, written: string): Result<ReadSpre
   if (/^[A-Za-z]+\d+\s*\/\s*[a-z]+\d+$/.test(text))
     return textFault(
       `${text} is a fit, which is for dowels in metal bushes`,
-      spreadExamples(quantity),
+      `write ${spreadExamples(quantity)}`,
     );
   if (quantity.read(text).ok)
     return textFault(

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { assumptionsOf } from '../../src/job/assumptions.ts';
 import { faultText } from '../../src/job/read.ts';
+import { keyReference } from '../../src/job/schema/key-reference.ts';
 import { jobSchema, schemaFiles, shopSchema } from '../../src/job/schema/published.ts';
 import { newJobText, newShopText } from '../../src/job/starting.ts';
 import { readFromDisk, readTexts } from './from-disk.ts';
@@ -69,6 +70,20 @@ describe('the JSON Schema', () => {
   it('says what most keys mean', () => {
     const described = JSON.stringify(jobSchema()).match(/"description"/g) ?? [];
     expect(described.length).toBeGreaterThan(80);
+  });
+});
+
+describe('the key reference', () => {
+  it('on disk is the one that is made from the schemas', () => {
+    expect(readFileSync('jigs/KEYS.md', 'utf8')).toBe(keyReference());
+  });
+
+  it('has a row for every key of the examples', () => {
+    const reference = keyReference();
+    for (const key of ['front[ ].corner-radius', 'stops.corner.front-up', 'touch-off.< >.thick'])
+      expect(reference).toContain(`\`${key}\``);
+    // A row with nothing to say would be no help: each has a meaning, words, an example, or keys below it.
+    expect(reference.match(/^\| .*\|$/gm)?.length).toBeGreaterThan(120);
   });
 });
 

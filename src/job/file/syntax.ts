@@ -1,10 +1,9 @@
-import type { ErrorCode } from 'yaml';
 import type { Fault, Place } from '../fault.ts';
 
 type Said = readonly [message: string, instead: string];
 
-/** What a slip of YAML means to somebody who has never heard of it. */
-const SAID: Partial<Record<ErrorCode, Said>> = {
+/** What a slip of YAML means to somebody who has never heard of it, by the parser's code for it. */
+const SAID: Readonly<Record<string, Said>> = {
   TAB_AS_INDENT: ['the line is indented with a tab', 'indent with two spaces'],
   MULTIPLE_DOCS: [
     'the file holds a second document',
@@ -37,7 +36,7 @@ const SAID: Partial<Record<ErrorCode, Said>> = {
 
 /** A fault of the file's form; `source` is the text from there on. */
 export function syntaxFault(
-  error: { readonly code: ErrorCode; readonly message: string },
+  error: { readonly code: string; readonly message: string },
   place: Place,
   source: string,
 ): Fault {

@@ -26,15 +26,15 @@ const spread = (what: string, example: RawSpread) =>
 
 const cup = keyed<raw.RawCup>({
   hump: about(q.lengthSpread(), 'how far the middle stands over the edges', '0..0.1'),
-  along: optional(oneOf('x', 'y')),
-  up: optional(face()),
-  'pressed-flat': optional(yesOrNo()),
+  along: optional(about(oneOf('x', 'y'), 'the direction it bows along', 'y')),
+  up: optional(about(face(), 'the face the hump is on', 'front')),
+  'pressed-flat': optional(about(yesOrNo(), 'whether clamping flattens it', 'no')),
 });
 
 const blank = keyed<raw.RawBlank>({
   size: about(threeOf(q.sized()), 'along X, along Y, thick', ['280 ±0.4', '180 ±0.4', '24 ±0.15']),
   material: optional(about(text(), 'what it is made of', 'ash')),
-  grain: optional(oneOf('along-x', 'along-y')),
+  grain: optional(about(oneOf('along-x', 'along-y'), 'which way the grain runs', 'along-x')),
   edges: optional(
     about(
       oneOf('as-bought', 'sawn', 'jointed', 'cut-here'),
@@ -50,7 +50,7 @@ const blank = keyed<raw.RawBlank>({
   bumps: spread('how far single places of an edge stand out', '0.04 sd'),
   'thickness-taper': slope('how the thickness changes'),
   swarf: spread('what lies under the blank', 'half-normal 0.02'),
-  cup: optional(cup),
+  cup: optional(about(cup, 'how the blank bows across')),
   marked: optional(
     about(listOf(oneOf('lower', 'upper', 'left', 'right')), 'the reference edges', [
       'lower',
@@ -60,8 +60,8 @@ const blank = keyed<raw.RawBlank>({
   movement: optional(
     about(
       keyed<NonNullable<raw.RawBlank['movement']>>({
-        x: optional(q.strainSpread()),
-        y: optional(q.strainSpread()),
+        x: optional(about(q.strainSpread(), 'along X', '±0.001')),
+        y: optional(about(q.strainSpread(), 'along Y', '0.3 per 200 sd')),
       }),
       'strain of the wood between the placings, along X and Y',
       { x: '±0.001', y: 0 },
@@ -70,8 +70,8 @@ const blank = keyed<raw.RawBlank>({
   calipered: optional(
     about(
       keyed<NonNullable<raw.RawBlank['calipered']>>({
-        'x-at': optional(q.distance()),
-        'y-at': optional(q.distance()),
+        'x-at': optional(about(q.distance(), 'the size along X, at this y', 90)),
+        'y-at': optional(about(q.distance(), 'the size along Y, at this x', 140)),
       }),
       'where the size was measured: along X at this y, along Y at this x',
       { 'x-at': 90, 'y-at': 140 },
@@ -100,7 +100,13 @@ const feature = keyed<raw.RawFeature>({
     ),
   ),
   turned: optional(about(q.angle(), 'counter-clockwise about `at`, seen from the front', '30 deg')),
-  cut: optional(oneOf('pocket', 'profile-outside', 'profile-inside', 'drill')),
+  cut: optional(
+    about(
+      oneOf('pocket', 'profile-outside', 'profile-inside', 'drill'),
+      'how; left out, pocket',
+      'pocket',
+    ),
+  ),
   depth: about(q.depth(), 'below the face it is cut from', 6, 'through'),
   cutter: about(text(), 'which cutter of the shop file', 'flat 6'),
 });
@@ -162,7 +168,7 @@ const zero = keyed<raw.RawZero>({
 });
 
 const need = keyed<raw.RawNeed>({
-  name: text(),
+  name: about(text(), 'what the prediction calls it', 'shaft in the pocket'),
   concentric: optional(
     about(pairOf(text()), 'two features whose centres should agree', [
       'shaft hole',

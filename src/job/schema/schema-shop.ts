@@ -67,10 +67,10 @@ const bed = keyed<raw.RawBed>({
   inserts: optional(
     about(
       keyed<raw.RawInserts>({
-        thread: bolt(),
-        first: pairOf(q.place()),
-        pitch: pairOf(q.size()),
-        count: pairOf(whole()),
+        thread: about(bolt(), 'their thread', 'M6'),
+        first: about(pairOf(q.place()), 'the nearest one on the left', [50, 50]),
+        pitch: about(pairOf(q.size()), 'from one to the next, along X and along Y', [100, 75]),
+        count: about(pairOf(whole()), 'how many along X and along Y', [6, 5]),
       }),
       'threaded inserts in the bed, in rows; places from its near-left corner',
       { thread: 'M6', first: [50, 50], pitch: [100, 75], count: [6, 5] },
@@ -89,7 +89,7 @@ const bed = keyed<raw.RawBed>({
 
 const cutter = keyed<raw.RawCutter>({
   name: about(text(), 'what features call it', 'flat 6'),
-  kind: oneOf('flat', 'vee', 'ball'),
+  kind: about(oneOf('flat', 'vee', 'ball'), 'what it cuts with', 'flat'),
   diameter: about(q.sized(), 'diameter and how far it may be off', '6 ±0.04'),
   angle: optional(about(q.angle(), 'included angle of a vee', '90 deg')),
   'tip-flat': optional(about(q.distance(), 'flat at the tip of a vee', 0.1)),

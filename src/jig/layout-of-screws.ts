@@ -1,5 +1,5 @@
 import type { Point } from '../plane/point.ts';
-import { stopNumbers } from './numbers.ts';
+import { roundingMm, stopNumbers } from './numbers.ts';
 
 /** Plan sizes of one piece, from its corner, mm. */
 export interface PieceSize {
@@ -64,22 +64,19 @@ export function screwed(
 export function holds(size: PieceSize, at: Point<'corner'>, marginMm: number): boolean {
   const backMm = stopNumbers.betweenBackMm;
   const within = (value: number, low: number, high: number): boolean =>
-    value >= low + marginMm - slackMm && value <= high - marginMm + slackMm;
+    value >= low + marginMm - roundingMm && value <= high - marginMm + roundingMm;
   const inFence =
     within(at.x, -size.sideDepthMm, size.fenceArmMm) && within(at.y, -size.fenceDepthMm, -backMm);
   const inSide =
     within(at.y, -size.fenceDepthMm, size.sideArmMm) && within(at.x, -size.sideDepthMm, -backMm);
   const toNotchMm = Math.hypot(at.x + backMm, at.y + backMm) - size.notchRadiusMm;
-  return (inFence || inSide) && toNotchMm >= marginMm - slackMm;
+  return (inFence || inSide) && toNotchMm >= marginMm - roundingMm;
 }
-
-/** Sums of lengths below a metre are off by less than this; no wall is judged finer. */
-const slackMm = 1e-9;
 
 /** The depth that takes in the nearest line of inserts within reach, or the least depth. */
 function depthTo(outsideMm: readonly number[], leastMm: number, marginMm: number): number {
   const first = outsideMm
-    .filter((mm) => mm >= stopNumbers.betweenBackMm + marginMm - slackMm)
+    .filter((mm) => mm >= stopNumbers.betweenBackMm + marginMm - roundingMm)
     .filter((mm) => mm <= stopNumbers.reachMm)
     .reduce((low, mm) => Math.min(low, mm), Infinity);
   return Number.isFinite(first) ? Math.max(leastMm, first + marginMm) : leastMm;

@@ -1,6 +1,6 @@
 import type { Job } from '../job/job.ts';
 import { cannot, made, mm, type Step } from './answer.ts';
-import { stopNumbers } from './numbers.ts';
+import { roundingMm, stopNumbers } from './numbers.ts';
 import type { Piece, Reach } from './pieces.ts';
 import type { PieceSize } from './layout-of-screws.ts';
 
@@ -35,7 +35,7 @@ export function leastSizes(
   const fenceMm = pieces[0]?.frame.fenceLengthMm ?? 0;
   if (first !== undefined && second !== undefined) {
     const overMm = first.fenceArmMm + second.fenceArmMm + n.betweenPiecesMm - fenceMm;
-    if (overMm > 0)
+    if (overMm > roundingMm)
       return cannot(
         `two stops on a fence ${mm(fenceMm)} long are ${mm(overMm)} too long together`,
         'contacts nearer to the corners, or one stop for both placings (equal corners)',
@@ -67,23 +67,24 @@ function armMm(lands: readonly Reach[], edgeMm: number, mostMm: number): number 
 }
 
 function badLands(piece: Piece, notchRadiusMm: number): ReturnType<typeof cannot> | null {
-  // A land's flank ends this far before the land; the notch reaches this far along the face.
-  const nearestMm = notchRadiusMm - n.betweenBackMm + n.betweenBackMm + leastFlatMm;
+  // The notch, about the inside corner of the body, reaches its radius along the face; that corner
+  // lies as far behind the blank's as the flank of a land is long: the two cancel.
+  const nearestMm = notchRadiusMm + leastFlatMm;
   for (const lands of [piece.fenceLands, piece.sideLands])
     for (const [i, land] of lands.entries()) {
-      if (land.fromMm < nearestMm)
+      if (land.fromMm < nearestMm - roundingMm)
         return cannot(
           `the ${piece.name}, would touch (${land.contacts.join(', ')}) from ${mm(land.fromMm)} off its corner, inside the corner's relief`,
           `a button at ${mm(nearestMm + n.landMm / 2)} or more, or an arm from ${mm(nearestMm)} or more`,
         );
-      if (land.toMm - land.fromMm < n.landMm)
+      if (land.toMm - land.fromMm < n.landMm - roundingMm)
         return cannot(
           `the ${piece.name}, has a face only ${mm(land.toMm - land.fromMm)} long (${land.contacts.join(', ')})`,
           `an arm at least ${mm(n.landMm)} long, clear of the middle of the fence`,
         );
       const next = lands[i + 1];
       const apartMm = 2 * n.betweenBackMm + leastFlatMm;
-      if (next !== undefined && next.fromMm - land.toMm < apartMm)
+      if (next !== undefined && next.fromMm - land.toMm < apartMm - roundingMm)
         return cannot(
           `the ${piece.name}, has buttons only ${mm(next.fromMm - land.fromMm)} apart`,
           `buttons at least ${mm(apartMm + n.landMm)} apart, or an arm`,

@@ -11,6 +11,8 @@ export const stopNumbers = {
   aboveBandMm: 2,
   /** Above the band, the lands stand this far back from the contact line. */
   aboveBandBackMm: 2,
+  /** ... and are narrower at each end by this (our own choice). */
+  rimNarrowerMm: 0.5,
   /** Between the lands the body stands this far back; also keeps the blank's corner clear by as much. */
   betweenBackMm: 3,
   /** Chip relief under the faces: this far back, and as high again beneath the sloping underside. */
@@ -86,5 +88,8 @@ export const screwNumbers = {
   M6: { holeMm: 6.6, headMm: 10, headHighMm: 6, washerMm: 12, washerThickMm: 1.6 },
   M8: { holeMm: 9, headMm: 13, headHighMm: 8, washerMm: 16, washerThickMm: 1.6 },
 } as const;
+
+/** Sums of lengths below a metre are off by less than this, mm; no wall or gap is judged finer. */
+export const roundingMm = 1e-9;
 
 export type Thread = keyof typeof screwNumbers;

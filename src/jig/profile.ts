@@ -20,12 +20,11 @@ export function profileOf(
     zMm,
     outline: outlineInLayout(
       piece.frame,
-      stopOutline(
-        piece,
-        size,
-        valueAt(heights.lands, zMm, from),
-        valueAt(heights.drawnIn, zMm, from),
-      ),
+      stopOutline(piece, size, {
+        landMm: valueAt(heights.lands, zMm, from),
+        narrowedMm: valueAt(heights.narrowed, zMm, from),
+        drawnInMm: valueAt(heights.drawnIn, zMm, from),
+      }),
     ),
     holes: holes.map((hole, i) =>
       outlineInLayout(
@@ -37,7 +36,7 @@ export function profileOf(
       ).toReversed(),
     ),
   });
-  const all = [heights.lands, heights.drawnIn, ...radii];
+  const all = [heights.lands, heights.narrowed, heights.drawnIn, ...radii];
   const levels = heightsOf(all).flatMap((zMm) => {
     if (zMm === 0) return [level(zMm, 'above')];
     if (zMm === heights.topMm) return [level(zMm, 'below')];

@@ -7,11 +7,11 @@ import { betterPlace } from './better-place.ts';
 import { seatsFor } from './inserts.ts';
 import { screwed, type PieceSize, type ScrewedPiece } from './layout-of-screws.ts';
 import { leastSizes } from './least-size.ts';
-import { stopNumbers } from './numbers.ts';
+import { roundingMm, stopNumbers } from './numbers.ts';
 import { piecesOf, type Piece } from './pieces.ts';
 import type { ScrewFit } from './screw-holes.ts';
 import { supported } from './supports.ts';
-import { stopOutline } from './stop-outline.ts';
+import { finalFaces, stopOutline } from './stop-outline.ts';
 
 export interface StandingPiece extends ScrewedPiece {
   readonly piece: Piece;
@@ -62,7 +62,8 @@ function standAt(
     if (one.seats.length < 2)
       return cannot(`the ${piece.name}, finds one screw only; it would turn about it`, '');
     const off = offBedMm(job, one);
-    if (off > 0) return cannot(`the ${piece.name}, reaches ${mm(off)} beyond the spoilboard`, '');
+    if (off > roundingMm)
+      return cannot(`the ${piece.name}, reaches ${mm(off)} beyond the spoilboard`, '');
     stood.push(one);
   }
   return made(stood);
@@ -81,7 +82,7 @@ function beside(
 
 function offBedMm(job: Job, { piece, size }: StandingPiece): number {
   const { xMm, yMm } = job.shop.bed.spoilboard;
-  const outline = outlineInLayout(piece.frame, stopOutline(piece, size, 0, 0));
+  const outline = outlineInLayout(piece.frame, stopOutline(piece, size, finalFaces));
   const b = boundsOf(outline.map((p) => layoutOnBed(job, p)));
   return Math.max(-b.lowX, -b.lowY, b.highX - xMm, b.highY - yMm);
 }

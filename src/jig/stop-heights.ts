@@ -10,6 +10,8 @@ export interface StopHeights {
   readonly band: { readonly lowMm: number; readonly highMm: number };
   readonly allowanceMm: number;
   readonly lands: Knots;
+  /** How much narrower the lands are at each end, by height. */
+  readonly narrowed: Knots;
   /** How far the outside is drawn in, by height. */
   readonly drawnIn: Knots;
 }
@@ -37,7 +39,14 @@ export function stopHeights(job: Job, rim: 'rim' | 'no rim'): Step<StopHeights> 
       `a stop ${mm(topMm)} high stands above a blank ${mm(job.blank.thickMm)} thick, less ${mm(n.belowTopMm)}`,
       `a contact at most ${mm(job.blank.thickMm - n.belowTopMm - (narrow ? n.bandHalfMm : 0))} high`,
     );
-  return made({ topMm, band, allowanceMm, lands: landKnots(band, allowanceMm, topMm), drawnIn });
+  return made({
+    topMm,
+    band,
+    allowanceMm,
+    lands: landKnots(band, allowanceMm, topMm),
+    narrowed: narrowedKnots(band, topMm),
+    drawnIn,
+  });
 }
 
 const drawnIn: Knots = [
@@ -83,6 +92,25 @@ function landKnots(band: StopHeights['band'], allowanceMm: number, topMm: number
     { zMm: band.highMm, value: allowanceMm },
     ...rim,
   ];
+}
+
+/**
+ * The shelf above a band must not end in the line of the flanks: a shelf without width there would
+ * leave the skin open.
+ */
+function narrowedKnots(band: StopHeights['band'], topMm: number): Knots {
+  const { rimNarrowerMm } = stopNumbers;
+  return topMm > band.highMm
+    ? [
+        { zMm: 0, value: 0 },
+        { zMm: band.highMm, value: 0 },
+        { zMm: band.highMm, value: rimNarrowerMm },
+        { zMm: topMm, value: rimNarrowerMm },
+      ]
+    : [
+        { zMm: 0, value: 0 },
+        { zMm: topMm, value: 0 },
+      ];
 }
 
 const lowestPlainMm = (allowanceMm: number): number =>

@@ -13,7 +13,7 @@ import { profileOf } from './profile.ts';
 import { screwFit, type ScrewFit } from './screw-holes.ts';
 import { standing, type StandingPiece } from './standing.ts';
 import { stopHeights, type StopHeights } from './stop-heights.ts';
-import { stopOutline } from './stop-outline.ts';
+import { finalFaces, stopOutline } from './stop-outline.ts';
 import type { StopPart, StopsAnswer } from './stop-part.ts';
 
 /** The corner stops that the job describes, standing where they belong; or why there are none. */
@@ -79,7 +79,7 @@ function partOf(job: Job, one: StandingPiece, heights: StopHeights, fit: ScrewFi
     name,
     body: {
       name,
-      outline: outlineInLayout(piece.frame, stopOutline(piece, size, 0, 0)),
+      outline: outlineInLayout(piece.frame, stopOutline(piece, size, finalFaces)),
       lowMm: 0,
       highMm: heights.topMm,
     },

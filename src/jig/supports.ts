@@ -1,6 +1,6 @@
 import { giveMm } from './give.ts';
 import { holds, type ArmLimits, type ScrewedPiece, type Seat } from './layout-of-screws.ts';
-import { stopNumbers } from './numbers.ts';
+import { roundingMm, stopNumbers } from './numbers.ts';
 import type { Piece, Reach } from './pieces.ts';
 
 /**
@@ -47,7 +47,7 @@ const side: Arm = { along: 'y', across: 'x', length: 'sideArmMm', depth: 'sideDe
 /** Where the blank pushes: the middle of a button, both ends of a longer face. */
 function pushesOf(lands: readonly Reach[]): readonly number[] {
   return lands.flatMap(({ fromMm, toMm }) =>
-    toMm - fromMm > stopNumbers.landMm ? [fromMm, toMm] : [(fromMm + toMm) / 2],
+    toMm - fromMm > stopNumbers.landMm + roundingMm ? [fromMm, toMm] : [(fromMm + toMm) / 2],
   );
 }
 

@@ -27,6 +27,7 @@ export interface Wish {
   readonly made: Stops['made']['kind'];
   readonly onBed: Point<'bed'>;
   readonly inserts: Bed['inserts'];
+  readonly spoilboard: { readonly xMm: number; readonly yMm: number };
   readonly features: readonly Feature[];
 }
 
@@ -105,7 +106,7 @@ export function aJob(wish: Partial<Wish> = {}): Job {
         },
       },
       bed: {
-        spoilboard: { xMm: 600, yMm: 400, thickMm: 18 },
+        spoilboard: { ...(wish.spoilboard ?? { xMm: 600, yMm: 400 }), thickMm: 18 },
         inserts: wish.inserts === undefined ? plainBed : wish.inserts,
       },
       cutters: [flat6],

@@ -26,6 +26,15 @@ describe('the job of every shape', () => {
     expect(feature('foot')).toMatchObject({ depthMm: 1.5, through: false, face: 'back' });
   });
 
+  it('keeps the cutters of the shop that the job does not replace', () => {
+    expect(job?.shop.cutters.map(({ name }) => name).sort()).toEqual([
+      'ball 4',
+      'flat 6',
+      'vee 90',
+    ]);
+    expect(feature('window')?.cutter).toMatchObject({ diameterMm: 4, kind: 'ball' });
+  });
+
   it('turns counter-clockwise, in radians', () => {
     expect(feature('plate')?.turnedRad).toBeCloseTo(Math.PI / 6, 15);
     expect(feature('groove')?.turnedRad).toBe(-Math.PI / 2);

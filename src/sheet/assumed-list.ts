@@ -8,5 +8,5 @@ export function assumedList(prediction: Prediction): Html {
   const { assumed } = prediction;
   if (assumed.length === 0)
     return markup`<p>Nothing: every figure was stated in the job or the shop file.</p>`;
-  return markup`<p> Nobody stated how far these may be off, so common figures were taken, which have no published source. State your own to make the prediction yours: ${assumed.map((name) => sourceAndSpread(prediction, name)).join('; ')}. </p>`;
+  return markup`<p> Nobody stated how far these may be off, so common figures were taken, which have no published source. State your own to make the prediction yours. As written, lengths in mm where no unit is said: ${assumed.map((name) => sourceAndSpread(prediction, name)).join('; ')}. </p>`;
 }

@@ -42,6 +42,11 @@ export function benchSheet(input: SheetInput): string {
           ${cautions(input)} ${pictures(input)}
           <section class="prediction">
             <h2>Where the back will land</h2>
+            <p>
+              Each mark is one part of the trial, seen from the front; the middle is where the back
+              should land on the front. <b>Thick circle</b>: the limit. <b>Dots</b>: within it.
+              <b>Crosses</b>: too far. <b>Dashes</b>: about 95 in 100 land inside.
+            </p>
             ${prediction.needs.map((need) => needSection(prediction, need, job.goodEnoughShare, job.shop.units))}
             <h3>What was assumed</h3>
             ${assumedList(prediction)}
@@ -68,22 +73,25 @@ export function benchSheet(input: SheetInput): string {
 function pictures({ job, placings, stops, ...rest }: SheetInput): Html {
   const first = placingOf(placings, job.first);
   const second = placingOf(placings, job.first === 'front' ? 'back' : 'front');
-  return markup`<section class="pictures">
-    <h2>Both placings</h2>
+  return markup`<section class="pictures" aria-label="Both placings">
     <figure>
-      <figcaption class="which">First placing</figcaption>
+      ${which('First placing', `${first.faceUp.toUpperCase()} FACE UP`)}
       ${placingDrawing(job, first, stops)}
     </figure>
     <figure>
-      <figcaption class="which">Turn over</figcaption>
+      ${which('Turn over', job.turn === 'about-y' ? 'LEFT AND RIGHT CHANGE PLACES' : 'NEAR AND FAR CHANGE PLACES')}
       ${turnDrawing(job, placings)}
     </figure>
     <figure>
-      <figcaption class="which">Second placing</figcaption>
+      ${which('Second placing', `${second.faceUp.toUpperCase()} FACE UP`)}
       ${placingDrawing(job, second, stops)}
     </figure>
     ${keyList({ job, placings, stops, ...rest })}
   </section>`;
+}
+
+function which(placing: string, words: string): Html {
+  return markup`<figcaption class="which"><h2>${placing}</h2><b>${words}</b></figcaption>`;
 }
 
 function work(input: SheetInput): Html {

@@ -6,7 +6,7 @@ import { markup, joined } from './html.ts';
 import { scaleBar } from './scale-bar.ts';
 import { ACCENT, FAINT, INK, dot, drawing, textAt } from './svg.ts';
 
-const SIZE_MM = 74;
+const SIZE_MM = 70;
 const TOP_MM = 8;
 const BOTTOM_MM = 14;
 

@@ -26,7 +26,7 @@ export function needSection(
   return markup`<section class="need">
 <h3>${need.name}</h3>
 <div class="beside">
-<figure>${landingPicture(need, units)} <figcaption>One dot is one part of the trial, seen from the front; the middle is where the back should land. <b>Thick circle</b>: the limit, ${limitsText(need, units)}. <b>Dashes</b>: about 95 in 100 land inside. <b>Crosses</b>: too far. </figcaption></figure>
+<figure>${landingPicture(need, units)}</figure>
 <div>
 <p class="chance"> <b>${chanceText(need.chance)}</b> of parts come out right.<br />Wanted: ${levelText(goodEnoughShare)}. ${good ? 'Good enough.' : 'Not good enough yet.'}</p>
 <table class="numbers">
@@ -43,21 +43,20 @@ export function needSection(
 <th scope="row">95 parts in 100 lie from</th>
 <td>${intervalText(need.interval95, units)}</td></tr></table>
 <h4>What it comes from mostly</h4>
-<ol class="sources">${need.shares.slice(0, 3).map((share) => markup`<li>${sourceWords(prediction, share.source)}: ${shareText(share.share)} of the scatter</li>`)}</ol>
+<ol class="sources">${need.shares.slice(0, 3).map((share) => markup`<li>${sourceWords(prediction, share.source)}: has a hand in ${shareText(share.share)} of the scatter</li>`)}</ol>
 <h4>How much of the scatter comes back</h4>
 <p>${recurring(need)}</p></div></div></section>`;
 }
 
+/** Total effects of kinds that work together share some scatter, so they are listed and never summed. */
 function recurring(need: NeedPrediction): Html {
-  const sum = (keys: readonly RecurrenceKey[]): number =>
-    keys.reduce((total, key) => total + need.recurring[key], 0);
-  return markup`The same from part to part: <b>${shareText(sum(RECURS))}</b>${parts(need, RECURS)}. A test piece shows it and an offset takes it out. New every time: <b>${shareText(sum(NEW_EACH_TIME))}</b>${parts(need, NEW_EACH_TIME)}.`;
+  return markup`<b>The same from part to part:</b> ${parts(need, RECURS)}. A test piece shows it and an offset takes it out. <b>New every time:</b> ${parts(need, NEW_EACH_TIME)}. What acts together counts with each, so these may add up to more than 100 %.`;
 }
 
-/** ` (each blank 75 %, each cut 10 %)`, or nothing. */
+/** `each blank 75 %, each cut 10 %`, or `hardly any`. */
 function parts(need: NeedPrediction, keys: readonly RecurrenceKey[]): string {
   const named = keys
     .filter((key) => need.recurring[key] >= 0.005)
     .map((key) => `${RECURRENCE_WORDS[key]} ${shareText(need.recurring[key])}`);
-  return named.length === 0 ? '' : ` (${named.join(', ')})`;
+  return named.length === 0 ? 'hardly any' : named.join(', ');
 }

@@ -19,10 +19,13 @@ h3 { margin: 5mm 0 2mm; font-size: 13pt; line-height: 1.25; break-after: avoid; 
 h4 { margin: 3mm 0 1mm; font-size: 11pt; break-after: avoid; }
 p, ul, ol { margin: 0 0 2mm; }
 ul { padding-left: 5mm; }
-figure { margin: 0 0 5mm; break-inside: avoid; }
+figure { margin: 0 0 4mm; break-inside: avoid; }
 figcaption { font-size: 9.5pt; }
 svg { display: block; max-width: 100%; height: auto; }
-.which { display: inline-block; margin-bottom: 2mm; padding: .6mm 3mm; font-size: 12pt; font-weight: 700; color: #fff; background: #111; border: .3mm solid #111; }
+.which { display: flex; align-items: center; gap: 4mm; margin: 0 0 1.5mm; }
+.which h2 { margin: 0; padding: .4mm 3mm; font-size: 12pt; color: #fff; background: #111; border: .3mm solid #111; }
+.which b { font-size: 19pt; line-height: 1.1; }
+.pictures { margin-top: 5mm; }
 .cautions { margin-top: 5mm; padding: 3mm 5mm 2mm; border: .9mm solid #111; border-left: 5mm solid #111; break-inside: avoid; }
 .cautions h2 { margin: 0 0 2mm; }
 .cautions li { margin-bottom: 1.2mm; }
@@ -34,7 +37,7 @@ svg { display: block; max-width: 100%; height: auto; }
 .number { border-radius: 3mm; }
 .letter { color: #fff; background: #111; }
 .need { break-inside: avoid; border-top: .3mm solid #111; }
-.beside { display: grid; grid-template-columns: 74mm 1fr; gap: 6mm; }
+.beside { display: grid; grid-template-columns: 70mm 1fr; gap: 6mm; }
 .beside figure { margin: 0; }
 .chance b { font-size: 22pt; line-height: 1.1; }
 table { width: 100%; border-collapse: collapse; font-size: 10.5pt; }

@@ -17,10 +17,10 @@ import { zeroAndMark } from './zero-drawing.ts';
 export const PAPER_MM = 186;
 const LEFT_MM = 26;
 const RIGHT_MM = 32;
-const TOP_MM = 23;
+const TOP_MM = 13.5;
 const BOTTOM_MM = 18;
 /** Most height for the bed: two placings of a wide blank share a page, of a tall one they do not. */
-const WIDE_MM = 84;
+const WIDE_MM = 82;
 const TALL_MM = 130;
 
 /** One placing from above, to one of the usual scales, near side towards the reader. */
@@ -35,13 +35,11 @@ export function placingDrawing(job: Job, placing: Placing, stops: readonly Sheet
     ...smallFeatures(job, placing, field),
   ]);
   const height = TOP_MM + field.box.height + BOTTOM_MM;
-  const face = placing.faceUp.toUpperCase();
   return drawing(
     `${placing.order} placing from above, ${placing.faceUp} face up`,
     PAPER_MM,
     height,
     joined([
-      heading(`${face} FACE UP`, field),
       bed(field),
       stopDrawing(stops, placing, field, `hatch-${placing.faceUp}`),
       blankDrawing(job, placing, field),
@@ -51,6 +49,7 @@ export function placingDrawing(job: Job, placing: Placing, stops: readonly Sheet
       dimensions(job, field, job.shop.units),
       ...sides(job, placing, field),
       operator(field),
+      scaleWords(field, height - 2),
       scaleBar(
         { x: PAPER_MM - RIGHT_MM, y: height - 2 },
         'end',
@@ -62,15 +61,8 @@ export function placingDrawing(job: Job, placing: Placing, stops: readonly Sheet
   );
 }
 
-function heading(words: string, field: Field): Html {
-  return joined([
-    textAt({ x: 0, y: 7.4 }, words, { sizeMm: 8, weight: 700 }),
-    textAt(
-      { x: PAPER_MM, y: 7 },
-      `seen from above, 1 : ${field.reduction} when printed at full size`,
-      { sizeMm: 3.4, anchor: 'end', fill: FAINT },
-    ),
-  ]);
+function scaleWords(field: Field, y: number): Html {
+  return textAt({ x: 0, y }, `from above, 1 : ${field.reduction}`, { sizeMm: 3.5, fill: FAINT });
 }
 
 function bed({ box }: Field): Html {
@@ -119,7 +111,7 @@ function sides(job: Job, placing: Placing, field: Field): Html[] {
     );
   };
   return [
-    line('far', 13.5),
+    line('far', 4),
     line('near', box.y + box.height + 5),
     column('left', box.x - 2, 'end'),
     column('right', box.x + box.width + 8.5, 'start'),

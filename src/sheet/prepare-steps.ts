@@ -21,12 +21,20 @@ export function prepareSteps(input: SheetInput): Step[] {
   ];
 }
 
-function printStops({ fileNames, stops }: SheetInput): Step {
+function printStops({ job, fileNames, stops }: SheetInput): Step {
+  const units = job.shop.units;
   const files = fileNames.length === 0 ? 'no file' : fileNames.join(', ');
   const screws = stops.flatMap((stop) => stop.screws);
   const threads = [...new Set(screws.map((screw) => screw.thread))];
+  const pins = stops.flatMap((stop) => stop.pins);
+  const pinned =
+    pins.length === 0
+      ? ''
+      : ` and ${pins.length} steel pins ${lengthText(pins[0]!.diameterMm, units)} thick`;
   const fixing =
-    screws.length === 0 ? '' : ` Have ${screws.length} ${threads.join('/')} screws at hand.`;
+    screws.length === 0
+      ? ''
+      : ` Have ${screws.length} ${threads.join('/')} screws${pinned} at hand.`;
   return step(
     markup`Print or cut the stops from the files beside this sheet: ${files}.${fixing} Take burrs and strings off their contact faces.`,
   );

@@ -18,4 +18,7 @@ export interface SheetInput {
 }
 
 /** What the sheet needs to know of a stop. */
-export type SheetStop = Pick<StopPart, 'body' | 'screws' | 'lands' | 'allowanceMm' | 'notes'>;
+export type SheetStop = Pick<
+  StopPart,
+  'body' | 'screws' | 'pins' | 'lands' | 'allowanceMm' | 'notes'
+>;

@@ -33,7 +33,11 @@ function oneStop(stop: SheetStop, placing: Placing, field: Field, hatch: string)
   const body = isInUse(stop, placing)
     ? markup`<polygon points="${spots}" fill="url(#${hatch})" stroke="${INK}" stroke-width="0.5"/>`
     : markup`<polygon points="${spots}" fill="none" stroke="${INK}" stroke-width="0.3" stroke-dasharray="0.8 0.8"/>`;
-  return joined([body, ...stop.screws.map((screw) => screwDrawing(screw, field))]);
+  return joined([
+    body,
+    ...stop.screws.map((screw) => screwDrawing(screw, field)),
+    ...stop.pins.map((pin) => pinDrawing(pin, field)),
+  ]);
 }
 
 const SCREW_RADIUS_MM = 1.6;
@@ -42,6 +46,12 @@ function screwDrawing(screw: SheetStop['screws'][number], field: Field): Html {
   const { x, y } = onPaper(field, screw.at);
   const arm = SCREW_RADIUS_MM * 0.65;
   return markup`<circle cx="${dot(x)}" cy="${dot(y)}" r="${SCREW_RADIUS_MM}" fill="#ffffff" stroke="${INK}" stroke-width="0.4"/><path d="M${dot(x - arm)} ${dot(y)}h${dot(2 * arm)}M${dot(x)} ${dot(y - arm)}v${dot(2 * arm)}" stroke="${INK}" stroke-width="0.4"/>`;
+}
+
+/** A black dot in a ring. */
+function pinDrawing(pin: SheetStop['pins'][number], field: Field): Html {
+  const { x, y } = onPaper(field, pin.at);
+  return markup`<circle cx="${dot(x)}" cy="${dot(y)}" r="${SCREW_RADIUS_MM}" fill="#ffffff" stroke="${INK}" stroke-width="0.4"/><circle cx="${dot(x)}" cy="${dot(y)}" r="${SCREW_RADIUS_MM / 2}" fill="${INK}"/>`;
 }
 
 /** A black wedge whose tip is where the blank touches. */
@@ -84,7 +94,9 @@ export function stopMarks(
   placing: Placing,
   field: Field,
 ): readonly Box[] {
-  const screws = stops.flatMap((stop) => stop.screws.map((screw) => onPaper(field, screw.at)));
+  const screws = stops.flatMap((stop) =>
+    [...stop.screws, ...stop.pins].map(({ at }) => onPaper(field, at)),
+  );
   const contacts = placing.contacts.map((contact) => onPaper(field, contact.at));
   return [
     ...screws.map((at) => boxAround(at.x, at.y, 2 * SCREW_RADIUS_MM, 2 * SCREW_RADIUS_MM)),

@@ -26,7 +26,7 @@ export function stopSteps(input: SheetInput, placing: Placing): Step[] {
     case 'on-bed-pins':
       return [
         step(
-          markup`Push the stops ${letters(input)} onto their pins in the bed until they sit on it all round, then tighten the screws. ${standsAt(job)}`,
+          markup`Push the stops ${letters(input)} onto their pins in the bed until they sit on it all round, then tighten the screws. ${standsAt(job)}${notesOf(input)}`,
         ),
         ...onlyOneSideStop(job, placing),
       ];
@@ -45,8 +45,16 @@ function letters({ stops }: SheetInput): string {
 
 function screwDown(input: SheetInput): Step {
   return step(
-    markup`Screw the stops ${letters(input)} to the bed where the picture shows them. ${standsAt(input.job)} Screw heads lie below the tops of the stops.`,
+    markup`Screw the stops ${letters(input)} to the bed where the picture shows them. ${standsAt(input.job)}${notesOf(input)}`,
   );
+}
+
+/** What the maker of each stop has to say about it. */
+function notesOf({ stops }: SheetInput): Html {
+  const notes = stops.map(
+    (stop, i) => markup`<li><b class="letter">${stopLetter(i)}</b> ${stop.notes.join(' ')}</li>`,
+  );
+  return stops.every((stop) => stop.notes.length === 0) ? markup`` : markup`<ul>${notes}</ul>`;
 }
 
 function standsAt(job: Job): Html {
@@ -65,7 +73,7 @@ function millStops({ job, stops }: SheetInput, cutter: string): Step[] {
       : markup`Their contact faces are ${lengthText(allowance, units)} too full on purpose.`;
   return [
     step(
-      markup`No blank yet. ${stock} Set X and Y zero once, by eye, at the ZERO of the picture. <b>Mill the contact faces</b> from this zero with ${cutter}: climb cut, a light last pass, and that pass once more without feeding in.`,
+      markup`No blank yet. ${stock} Set X and Y zero once, by eye, at the ZERO of the picture, so that every contact face has something to come off. <b>Mill the contact faces</b> from this zero with ${cutter}: climb cut, a light last pass, and that pass once more without feeding in.`,
     ),
     step(
       markup`<b>From now on do not touch X and Y zero, the screws of the stops, or the power switch</b>, but where this sheet says so: faces and zero now belong together.`,

@@ -62,6 +62,7 @@ function stopAt(job: Job, corner: Corner, of: number): SheetStop {
     })),
     lands: [{ face: 'fence', ends: [place(0, 0), place(armX, 0)], contacts }],
     allowanceMm: job.stops.made.kind === 'milled-in-place' ? 1.5 : 0,
-    notes: [],
+    pins: [],
+    notes: ['Print it base down.'],
   };
 }

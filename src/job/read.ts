@@ -62,6 +62,10 @@ export function readJob(
   const faults = inReadingOrder([...job.faults, ...shop.faults, ...result.faults], order);
   if (faults.length > 0) return faulty(faults);
   invariant(result.job !== null, 'a job without faults could not be made out');
+  invariant(
+    result.job.features.every(({ cutter }) => cutter.diameterMm > 0),
+    'the stand-in for an unknown cutter was let through',
+  );
   return ok({ job: result.job, notes: inReadingOrder(result.notes, order) });
 }
 

@@ -68,10 +68,6 @@ export function resolved(files: SoundFiles): Resolved {
     return { job: null, faults, notes };
   if (raw.turn === undefined || raw.name === undefined || onBed === null)
     return { job: null, faults, notes };
-  invariant(
-    features.every(({ feature }) => feature.cutter.diameterMm > 0),
-    'a feature without a cutter was let through',
-  );
   const job: Job = {
     name: raw.name,
     goodEnoughShare: goodEnoughShare(raw['good-enough']),

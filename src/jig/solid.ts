@@ -1,5 +1,6 @@
 import jscad from '@jscad/modeling';
 import { invariant } from '../num/invariant.ts';
+import { signedAreaMm2 } from '../plane/measure.ts';
 import type { Frame } from '../plane/point.ts';
 import type { Outline } from '../plane/outline.ts';
 import type { Facet } from './mesh.ts';
@@ -15,11 +16,17 @@ export function solidOf(profile: Profile): Solid {
   const { levels } = profile;
   const first = levels[0];
   invariant(first !== undefined && levels.length >= 2, 'a profile has two levels or more');
-  for (const level of levels)
+  for (const level of levels) {
     invariant(
       shapeOf(level) === shapeOf(first),
       `level at ${level.zMm} has vertices ${shapeOf(level)}, the first ${shapeOf(first)}`,
     );
+    // The library takes a hole wound like the outline for a second body inside the first, in silence.
+    invariant(
+      signedAreaMm2(level.outline) > 0 && level.holes.every((hole) => signedAreaMm2(hole) < 0),
+      `level at ${level.zMm} has an outline or a hole wound the wrong way`,
+    );
+  }
   return extrudeFromSlices(
     {
       numberOfSlices: levels.length,

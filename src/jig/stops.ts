@@ -21,8 +21,7 @@ export function stopsOf(job: Job, placings: Placings): StopsAnswer {
   const withRim = stopsAt(job, placings, 'rim');
   if (withRim.kind === 'made' || job.stops.band.kind === 'plain') return withRim;
   // The rim above a narrow band only helps the print: go without where it is in the way.
-  const without = stopsAt(job, placings, 'no rim');
-  return without.kind === 'made' ? without : withRim;
+  return stopsAt(job, placings, 'no rim');
 }
 
 function stopsAt(job: Job, placings: Placings, rim: 'rim' | 'no rim'): StopsAnswer {

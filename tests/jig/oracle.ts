@@ -1,13 +1,31 @@
-import Module, { type ManifoldToplevel } from 'manifold-3d';
+import Module from 'manifold-3d';
 import type { Facet } from '../../src/jig/mesh.ts';
 
-let loaded: Promise<ManifoldToplevel> | undefined;
+/** What we use of the library: its own types name their files in a way that Node's rules refuse. */
+interface Oracle {
+  readonly setup: () => void;
+  readonly Mesh: new (mesh: {
+    readonly numProp: 3;
+    readonly vertProperties: Float32Array;
+    readonly triVerts: Uint32Array;
+  }) => object;
+  readonly Manifold: {
+    readonly ofMesh: (mesh: object) => {
+      readonly volume: () => number;
+      readonly genus: () => number;
+      readonly delete: () => void;
+    };
+  };
+}
+
+const load = Module as unknown as () => Promise<Oracle>;
+let loaded: Promise<Oracle> | undefined;
 
 /** An independent library's opinion on a closed skin: its status, and its volume in mm3. */
 export async function manifoldOf(
   facets: readonly Facet[],
 ): Promise<{ status: string; volumeMm3: number; genus: number }> {
-  loaded ??= Module().then((library) => {
+  loaded ??= load().then((library) => {
     library.setup();
     return library;
   });

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import type { Corner, Edge, Job, Stops, Touch } from '../../src/job/job.ts';
+import { evenly } from '../plane/evenly.ts';
 import { aJob } from './a-job.ts';
 
 /**
@@ -8,9 +9,9 @@ import { aJob } from './a-job.ts';
  */
 export const someJobs: fc.Arbitrary<Job> = fc
   .record({
-    widthMm: mm(150, 400),
-    heightMm: mm(120, 260),
-    thickMm: mm(12, 40),
+    widthMm: evenly(150, 400),
+    heightMm: evenly(120, 260),
+    thickMm: evenly(12, 40),
     corner: fc.constantFrom<Corner>('near-left', 'near-right', 'far-left', 'far-right'),
     company: fc.constantFrom('alone' as const, 'shares the fence' as const),
     fenceAlong: fc.constantFrom('x' as const, 'y' as const),
@@ -18,7 +19,13 @@ export const someJobs: fc.Arbitrary<Job> = fc
     sideTouch: fc.constantFrom('buttons' as const, 'arm' as const),
     band: fc.constantFrom('plain' as const, 'narrow' as const),
     made: fc.constantFrom<Stops['made']['kind']>('set-by-hand', 'on-bed-pins', 'milled-in-place'),
-    shares: fc.record({ a: mm(0, 1), b: mm(0, 1), c: mm(0, 1), d: mm(0, 1), h: mm(0, 1) }),
+    shares: fc.record({
+      a: evenly(0, 1),
+      b: evenly(0, 1),
+      c: evenly(0, 1),
+      d: evenly(0, 1),
+      h: evenly(0, 1),
+    }),
   })
   .map((wish) => {
     const { widthMm, heightMm, thickMm, shares } = wish;
@@ -67,7 +74,3 @@ export const someJobs: fc.Arbitrary<Job> = fc
   .map((job) =>
     job.stops.fence === 'lower' || job.stops.fence === 'upper' ? job : { ...job, turn: 'about-x' },
   );
-
-function mm(min: number, max: number): fc.Arbitrary<number> {
-  return fc.double({ min, max, noNaN: true });
-}

@@ -5,6 +5,7 @@ import { isInside } from '../../src/plane/distance.ts';
 import { signedAreaMm2 } from '../../src/plane/measure.ts';
 import { moved } from '../../src/plane/move.ts';
 import { rectangleOutline, type Outline } from '../../src/plane/outline.ts';
+import { evenly } from './evenly.ts';
 
 const box = (w: number, h: number, x = 0, y = 0): Outline<'layout'> =>
   moved(rectangleOutline(w, h, 0, 0.01), { x, y });
@@ -57,7 +58,7 @@ describe('a box swept round an outline', () => {
 
   it('covers exactly the places from which the box reaches the outline', () => {
     const swept = sweptByBox(bracket, 30, 16);
-    const place = fc.double({ min: -40, max: 160, noNaN: true });
+    const place = evenly(-40, 160);
     fc.assert(
       fc.property(place, place, (x, y) => {
         const reaches = area(intersectionOf([box(30, 16, x, y)], [bracket])) > 1e-3;

@@ -9,34 +9,37 @@ import type { Point } from '../../src/plane/point.ts';
 import { blankInLayout } from '../../src/setup/place.ts';
 import { clearancesOf } from '../../src/sweep/clearances.ts';
 import { outlineOf } from '../../src/sweep/feature-outline.ts';
+import { evenly } from '../plane/evenly.ts';
 import { aFeature, aJob, placed } from '../jig/a-job.ts';
 
-const mm = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
-
 const shape: fc.Arbitrary<Feature['shape']> = fc.oneof(
-  fc.record({ kind: fc.constant('circle' as const), diameterMm: mm(8, 80) }),
+  fc.record({ kind: fc.constant('circle' as const), diameterMm: evenly(8, 80) }),
   fc.record({
     kind: fc.constant('rectangle' as const),
-    widthMm: mm(8, 100),
-    heightMm: mm(8, 80),
-    cornerRadiusMm: mm(3.1, 4),
+    widthMm: evenly(8, 100),
+    heightMm: evenly(8, 80),
+    cornerRadiusMm: evenly(3.1, 4),
   }),
-  fc.record({ kind: fc.constant('slot' as const), lengthMm: mm(20, 90), widthMm: mm(6.5, 15) }),
+  fc.record({
+    kind: fc.constant('slot' as const),
+    lengthMm: evenly(20, 90),
+    widthMm: evenly(6.5, 15),
+  }),
 );
 
 const feature = fc
   .record({
     shape,
     face: fc.constantFrom('front' as const, 'back' as const),
-    at: fc.record({ x: mm(60, 220), y: mm(50, 130) }),
-    turnedRad: mm(-3, 3),
+    at: fc.record({ x: evenly(60, 220), y: evenly(50, 130) }),
+    turnedRad: evenly(-3, 3),
     cut: fc.constantFrom('pocket' as const, 'profile-outside' as const, 'profile-inside' as const),
-    depthMm: mm(1, 23),
+    depthMm: evenly(1, 23),
   })
   .map((change) => aFeature(change));
 
 const block: fc.Arbitrary<Outline<'layout'>> = fc
-  .record({ x: mm(-20, 300), y: mm(-20, 200), w: mm(5, 60), h: mm(5, 60) })
+  .record({ x: evenly(-20, 300), y: evenly(-20, 200), w: evenly(5, 60), h: evenly(5, 60) })
   .map(({ x, y, w, h }) => moved(rectangleOutline(w, h, 0, 0.01), { x, y }));
 
 /** Places that the cutter's axis may be at, found by trying a grid: inside by a radius, or on the ring. */
@@ -126,7 +129,7 @@ describe('trying places of the axis one by one', () => {
 describe('moving everything together', () => {
   it('changes no clearance', () => {
     fc.assert(
-      fc.property(feature, block, mm(-30, 30), mm(-30, 30), (cut, outline, dx, dy) => {
+      fc.property(feature, block, evenly(-30, 30), evenly(-30, 30), (cut, outline, dx, dy) => {
         const body = { name: 'block', outline, lowMm: 0, highMm: 10 };
         const job = aJob({ features: [cut] });
         // The turned blank carries a feature the other way in x.

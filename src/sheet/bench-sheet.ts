@@ -45,7 +45,8 @@ export function benchSheet(input: SheetInput): string {
             <p>
               Each mark is one part of the trial, seen from the front; the middle is where the back
               should land on the front. <b>Thick circle</b>: the limit. <b>Dots</b>: within it.
-              <b>Crosses</b>: too far. <b>Dashes</b>: about 95 in 100 land inside.
+              <b>Crosses</b>: too far. <b>Dashes</b>: about 95 in 100 land inside. What acts together counts with each, so
+              shares of the scatter may add up to more than 100 %.
             </p>
             ${prediction.needs.map((need) => needSection(prediction, need, job.goodEnoughShare, job.shop.units))}
             <h3>What was assumed</h3>

@@ -42,15 +42,15 @@ export function needSection(
 <tr>
 <th scope="row">95 parts in 100 lie from</th>
 <td>${intervalText(need.interval95, units)}</td></tr></table>
-<h4>What it comes from mostly</h4>
-<ol class="sources">${need.shares.slice(0, 3).map((share) => markup`<li>${sourceWords(prediction, share.source)}: has a hand in ${shareText(share.share)} of the scatter</li>`)}</ol>
+<h4>What has the largest hand in the scatter</h4>
+<ul class="sources">${need.shares.slice(0, 3).map((share) => markup`<li><b>${shareText(share.share)}</b> ${sourceWords(prediction, share.source)}</li>`)}</ul>
 <h4>How much of the scatter comes back</h4>
 <p>${recurring(need)}</p></div></div></section>`;
 }
 
 /** Total effects of kinds that work together share some scatter, so they are listed and never summed. */
 function recurring(need: NeedPrediction): Html {
-  return markup`<b>The same from part to part:</b> ${parts(need, RECURS)}. A test piece shows it and an offset takes it out. <b>New every time:</b> ${parts(need, NEW_EACH_TIME)}. What acts together counts with each, so these may add up to more than 100 %.`;
+  return markup`<b>The same from part to part:</b> ${parts(need, RECURS)}. A test piece shows it and an offset takes it out. <b>New every time:</b> ${parts(need, NEW_EACH_TIME)}.`;
 }
 
 /** `each blank 75 %, each cut 10 %`, or `hardly any`. */

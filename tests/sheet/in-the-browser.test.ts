@@ -3,7 +3,9 @@ import type { Browser } from 'playwright-core';
 import { chromium } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { benchSheet } from '../../src/sheet/bench-sheet.ts';
+import type { SheetInput } from '../../src/sheet/sheet-input.ts';
 import { inputFor } from './an-input.ts';
+import { realInput } from './real-input.ts';
 import { someJobs } from './some-jobs.ts';
 
 const CHROMIUM = '/usr/bin/chromium';
@@ -28,14 +30,20 @@ describe.skipIf(isMissing)('the bench sheet in a browser (skipped: no chromium h
     await browser.close();
   });
 
-  for (const [name, job] of Object.entries(someJobs))
+  const sheets: readonly (readonly [string, () => SheetInput])[] = [
+    ...Object.entries(someJobs).map(([name, job]) => [name, () => inputFor(job)] as const),
+    ...['wall-clock.yaml', 'wall-clock-plain.yaml'].map(
+      (name) => [name, () => realInput(name)] as const,
+    ),
+  ];
+  for (const [name, input] of sheets)
     it(`keeps the words of every drawing apart and inside it: ${name}`, async () => {
       const page = await browser.newPage({ viewport: { width: 900, height: 1200 } });
       const faults: string[] = [];
       page.on('console', (message) => faults.push(message.text()));
       page.on('pageerror', (error) => faults.push(error.message));
       page.on('request', (request) => faults.push(`asked for ${request.url()}`));
-      await page.setContent(benchSheet(inputFor(job)));
+      await page.setContent(benchSheet(input()));
       const texts = await page.evaluate<TextBox[]>(READ_TEXTS);
       const wide = await page.evaluate<boolean>(
         'document.documentElement.scrollWidth > document.documentElement.clientWidth',

@@ -1,0 +1,28 @@
+import { readFileSync } from 'node:fs';
+import { predictJob } from '../../src/cli/predict-job.ts';
+import { bodiesOf, stopsOf } from '../../src/jig/stops.ts';
+import { readJob } from '../../src/job/read.ts';
+import { placingsOf } from '../../src/setup/place.ts';
+import type { SheetInput } from '../../src/sheet/sheet-input.ts';
+import { clearancesOf } from '../../src/sweep/clearances.ts';
+
+/** What the program itself would put on the sheet of an example in `jigs/`, with fewer trials. */
+export function realInput(name: string): SheetInput {
+  const bytes = readFileSync(`jigs/${name}`);
+  const shop = new Map([['shop.yaml', readFileSync('jigs/shop.yaml')]]);
+  const read = readJob({ name, bytes }, shop);
+  if (!read.ok) throw new Error(`${name} has faults`);
+  const { job } = read.value;
+  const placings = placingsOf(job);
+  const stops = stopsOf(job, placings);
+  if (stops.kind === 'cannot') throw new Error(stops.because);
+  return {
+    job,
+    placings,
+    prediction: predictJob(job, { seed: 1, trials: 2000 }),
+    clearances: clearancesOf(job, placings, stops.parts.flatMap(bodiesOf)),
+    stops: stops.parts,
+    fileNames: stops.parts.map((part) => `${part.name}.stl`),
+    version: '0.1.0',
+  };
+}

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { dirname, resolve } from 'node:path';
 import { faultText } from '../job/fault.ts';
 import { filesNamedBy, readJob, type ReadJob } from '../job/read.ts';
 import { Refusal } from './exit.ts';
@@ -12,7 +12,7 @@ export function loadJob(path: string): ReadJob {
   const bytes = bytesOf(path);
   const files = new Map<string, Uint8Array>();
   for (const name of filesNamedBy({ name: path, bytes })) {
-    const found = bytesIfThere(join(dirname(path), name));
+    const found = bytesIfThere(resolve(dirname(path), name));
     if (found !== null) files.set(name, found);
   }
   const read = readJob({ name: path, bytes }, files);

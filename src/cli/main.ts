@@ -3,7 +3,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { Command, CommanderError } from 'commander';
 import { EXIT, Refusal } from './exit.ts';
 import { DEFAULT_SEED, DEFAULT_TRIALS, seedFrom, trialsFrom } from './options.ts';
-import { buildVerb, checkVerb, newVerb, predictVerb, type Say } from './verbs.ts';
+import { buildVerb, checkVerb, newVerb, predictVerb, schemaVerb, type Say } from './verbs.ts';
 
 interface RunOptions {
   readonly seed: number;
@@ -62,6 +62,13 @@ function command(): Command {
     .description('write a commented job and shop file to start from')
     .action((folder: string) => {
       process.exitCode = newVerb(folder, say, existsSync);
+    });
+  program
+    .command('schema')
+    .argument('[folder]', 'where to write', '.')
+    .description('write the JSON Schemas for editors, and the reference of all keys')
+    .action((folder: string) => {
+      process.exitCode = schemaVerb(folder, say);
     });
   run(program.command('build'))
     .argument('<jobs...>', 'job files; with several, their difference is told')

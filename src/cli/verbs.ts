@@ -10,6 +10,8 @@ import { loadJob } from './load.ts';
 import { predictJob } from './predict-job.ts';
 import { predictionText } from './prediction-text.ts';
 import { assumptionsOf } from '../job/assumptions.ts';
+import { keyReference } from '../job/schema/key-reference.ts';
+import { schemaFiles } from '../job/schema/published.ts';
 import { newJobText, newShopText } from '../job/starting.ts';
 import type { PredictOptions } from '../stackup/predict.ts';
 import type { Prediction } from '../stackup/prediction.ts';
@@ -58,7 +60,20 @@ export function newVerb(folder: string, say: Say, exists: (path: string) => bool
   }
   writeTogether(folder, files);
   for (const { name } of files) say(`wrote ${join(folder, name)}`);
+  schemaVerb(folder, say);
   say(`next: flipwright check ${join(folder, 'job.yaml')}`);
+  return EXIT.good;
+}
+
+/** Writes the JSON Schemas that editors complete and check job files by, and the key reference. */
+export function schemaVerb(folder: string, say: Say): number {
+  const schemas = join(folder, 'schema');
+  writeTogether(
+    schemas,
+    schemaFiles().map(({ name, text }) => ({ name: basename(name), bytes: text })),
+  );
+  writeTogether(folder, [{ name: 'KEYS.md', bytes: keyReference() }]);
+  say(`wrote ${schemas} and ${join(folder, 'KEYS.md')}`);
   return EXIT.good;
 }
 

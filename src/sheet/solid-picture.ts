@@ -1,7 +1,8 @@
 import { backToFront } from '../jig/back-to-front.ts';
 import { joinedFacets } from '../jig/joined-facets.ts';
 import type { Corner3, Facet } from '../jig/mesh.ts';
-import type { StopPart } from '../jig/stop-part.ts';
+import { facetsOf, solidOf } from '../jig/solid.ts';
+import type { Profile, StopPart } from '../jig/stop-part.ts';
 import { touchesBlank } from '../jig/touching-facet.ts';
 import { dot, seenFacets, type SeenFacet } from '../jig/seen-facets.ts';
 
@@ -18,7 +19,8 @@ export interface PictureWish {
 }
 
 /** A stop seen from the blank's side, with the faces that touch it tinted, and its size below. */
-export function stopPicture(part: StopPart, facets: readonly Facet[], widthMm: number): string {
+export function stopPicture(part: StopPart, widthMm: number): string {
+  const facets = facetsOf(solidOf(withoutFootChamfer(part.profile)));
   const places = facets.flat();
   const sizeMm = (axis: 'x' | 'y' | 'z'): string => {
     const along = places.map((p) => p[axis]);
@@ -31,6 +33,12 @@ export function stopPicture(part: StopPart, facets: readonly Facet[], widthMm: n
     tinted: (facet) => touchesBlank(part, facet),
     widthMm,
   });
+}
+
+/** The chamfer round the foot lies in the very direction of an isometric view: it shows as specks. */
+function withoutFootChamfer({ levels }: Profile): Profile {
+  const [, second, ...others] = levels;
+  return { levels: second === undefined ? levels : [{ ...second, zMm: 0 }, ...others] };
 }
 
 /** The solid in isometric view, shaded, hidden parts hidden: an SVG element that prints well. */

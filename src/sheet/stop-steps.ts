@@ -26,7 +26,7 @@ export function stopSteps(input: SheetInput, placing: Placing): Step[] {
     case 'on-bed-pins':
       return [
         step(
-          markup`Push the stops ${letters(input)} onto their pins in the bed until they sit on it all round, then tighten the screws. ${standsAt(job)}${notesOf(input)}`,
+          markup`Push ${letters(input)} onto the pins in the bed, down until nothing rocks, then tighten the screws. ${standsAt(job)}${notesOf(input)}`,
         ),
         ...onlyOneSideStop(job, placing),
       ];
@@ -40,12 +40,13 @@ export function hasTwoSideStops(job: Job): boolean {
 }
 
 function letters({ stops }: SheetInput): string {
-  return stops.map((stop, i) => `${stopLetter(i)} (${stop.body.name})`).join(' and ');
+  const named = stops.map((stop, i) => `${stopLetter(i)} (${stop.body.name})`);
+  return `the ${named.length === 1 ? 'stop' : 'stops'} ${named.join(' and ')}`;
 }
 
 function screwDown(input: SheetInput): Step {
   return step(
-    markup`Screw the stops ${letters(input)} to the bed where the picture shows them. ${standsAt(input.job)}${notesOf(input)}`,
+    markup`Screw ${letters(input)} to the bed where the picture shows them. ${standsAt(input.job)}${notesOf(input)}`,
   );
 }
 

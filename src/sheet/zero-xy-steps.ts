@@ -16,7 +16,7 @@ export function zeroBeforeLaying(job: Job, placing: Placing, xy: ZeroXy): Step[]
     case 'stops':
       return [
         step(
-          markup`<b>X and Y zero, before the blank is laid:</b> with ${xy.tool.name}, touch the contact faces of the fence and of ${sideStopName(job, placing)}, from the side where the blank will lie${touchedAt(job, xy.at)}. Take off what the tool and the cutter's radius add. Zero is ${placeWords(job, placing.zero)}.`,
+          markup`<b>X and Y zero, before the blank is laid:</b> with ${xy.tool.name}, spindle still, touch the contact faces of the fence and of ${sideStopName(job, placing)}, from the side where the blank will lie${touchedAt(job, xy.at)}. Take off what the tool and the cutter's radius add. Zero is ${placeWords(job, placing.zero)}.`,
         ),
       ];
     case 'milled-stops':
@@ -42,13 +42,13 @@ export function zeroAfterLaying(job: Job, placing: Placing, xy: ZeroXy): Step[] 
     case 'edges':
       return [
         step(
-          markup`<b>X and Y zero on the blank's edges:</b> with ${xy.tool.name}, touch the ${placing.sideStop.edge} edge and the ${placing.fence.edge} edge of the blank at half its thickness, beside the stops${touchedAt(job, xy.at)}. Take off what the tool and the cutter's radius add. Zero is ${placeWords(job, placing.zero)}.`,
+          markup`<b>X and Y zero on the blank's edges:</b> with ${xy.tool.name}, spindle still, touch the ${placing.sideStop.edge} edge and the ${placing.fence.edge} edge of the blank at half its thickness, beside the stops${touchedAt(job, xy.at)}. Take off what the tool and the cutter's radius add. Zero is ${placeWords(job, placing.zero)}.`,
         ),
       ];
     case 'middle':
       return [
         step(
-          markup`<b>X and Y zero at the middle:</b> with ${xy.tool.name}, touch left and right edge at half the blank's thickness${levelWith(job, xy.at, 'y')}; half of their sum is X zero. Touch near and far edge${levelWith(job, xy.at, 'x')}; half of their sum is Y zero. Zero is ${placeWords(job, placing.zero)}.`,
+          markup`<b>X and Y zero at the middle:</b> with ${xy.tool.name}, spindle still, touch left and right edge at half the blank's thickness${levelWith(job, xy.at, 'y')}; half of their sum is X zero. Touch near and far edge${levelWith(job, xy.at, 'x')}; half of their sum is Y zero. Zero is ${placeWords(job, placing.zero)}.`,
           ...['left', 'right', 'half sum X', 'near', 'far', 'half sum Y'].map((label) => ({
             label,
             unit,

@@ -15,7 +15,7 @@ export function zBeforeLaying(job: Job, placing: Placing, z: ZeroZ): Step[] {
   if (!isCovered(job, z)) return [];
   return [
     step(
-      markup`<b>Z zero now, before the blank is laid:</b> with ${firstCutter(job, placing)} and ${z.tool.name}, touch the bed at ${placeWords(job, z.at!)}. The blank will cover this place. Take off what the tool adds. Z zero is the <b>bed</b>.`,
+      markup`<b>Z zero now, before the blank is laid:</b> with ${firstCutter(job, placing)} and ${z.tool.name}, spindle still, touch the bed at ${placeWords(job, z.at!)}. The blank will cover this place. Take off what the tool adds. Z zero is the <b>bed</b>.`,
     ),
     ...forNextCutters(job, placing, 'the bed is covered by then'),
   ];
@@ -29,7 +29,7 @@ export function zAfterLaying(job: Job, placing: Placing, z: ZeroZ): Step[] {
     z.on === 'top'
       ? markup`the <b>top</b> of the blank${z.at ? markup`, at ${placeWords(job, z.at)}` : markup``}`
       : markup`the <b>bed</b>${z.at ? markup`, at ${placeWords(job, z.at)}` : markup` close beside the blank`}`;
-  const touch = markup`<b>Z zero:</b> with ${firstCutter(job, placing)} and ${z.tool.name}, touch ${where}. Take off what the tool adds.`;
+  const touch = markup`<b>Z zero:</b> with ${firstCutter(job, placing)} and ${z.tool.name}, spindle still, touch ${where}. Take off what the tool adds.`;
   if (staysInReach(job, placing, z)) {
     const again =
       cutterNames(job, placing).length < 2

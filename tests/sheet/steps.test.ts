@@ -27,7 +27,7 @@ describe('the order of work', () => {
     expect(work).toContain('From now on do not touch X and Y zero');
     expect(workOf(clockPlain)).not.toContain('Mill the contact faces');
     expect(workOf(clockPlain)).toContain('tap the fence');
-    expect(workOf(someJobs['small lid, about X, far right, inch']!)).toContain('onto their pins');
+    expect(workOf(someJobs['small lid, about X, far right, inch']!)).toContain('onto the pins');
   });
 
   it('touches the bed under the blank before the blank is laid', () => {

@@ -4,6 +4,7 @@ import { solidOf } from '../jig/solid.ts';
 import type { Job } from '../job/job.ts';
 import { placingsOf } from '../setup/place.ts';
 import { benchSheet } from '../sheet/bench-sheet.ts';
+import { stopPicture } from '../sheet/solid-picture.ts';
 import type { PredictOptions } from '../stackup/predict.ts';
 import type { Prediction } from '../stackup/prediction.ts';
 import { clearancesOf } from '../sweep/clearances.ts';
@@ -11,6 +12,9 @@ import { Refusal } from './exit.ts';
 import { predictionJson } from './json.ts';
 import { predictJob } from './predict-job.ts';
 import type { NewFile } from './write-together.ts';
+
+/** Two pictures stand side by side on the sheet. */
+const STOP_PICTURE_MM = 78;
 
 export interface Built {
   readonly job: Job;
@@ -39,6 +43,7 @@ export function buildJob(job: Job, options: PredictOptions, version: string): Bu
     prediction,
     clearances,
     stops: stops.parts,
+    stopPictures: stops.parts.map((part) => stopPicture(part, STOP_PICTURE_MM)),
     fileNames: solids.map(({ name }) => name),
     version,
   });

@@ -25,7 +25,8 @@ export function keyList(input: SheetInput): Html {
 <li><b>Dashed</b>: cut on the face below</li>
 <li> <b>Thick edge</b>: marked reference edge${job.blank.marked.length === 0 ? ' (none in this job)' : ''}</li>
 <li><b>Black wedge</b>: here the blank touches a stop (${bandWords(job)})</li>
-<li><b>Crossed circle</b>: screw${stops.some((stop) => stop.pins.length > 0) ? markup`; <b>dot in a ring</b>: pin` : markup``}; <b>M</b>: the pencilled corner</li></ul></div></div>`;
+<li><b>Crossed circle</b>: screw${stops.some((stop) => stop.pins.length > 0) ? markup`; <b>dot in a ring</b>: pin` : markup``}; <b>M</b>: the pencilled corner</li></ul></div></div>
+<div class="solids">${input.stopPictures.map((picture, i) => markup`<figure><figcaption><b class="letter">${stopLetter(i)}</b></figcaption>${{ html: picture }}</figure>`)}</div>`;
 }
 
 function shapeWords({ shape }: Feature, units: Units): string {

@@ -33,6 +33,9 @@ svg { display: block; max-width: 100%; height: auto; }
 .key { display: grid; grid-template-columns: 1fr 1fr; gap: 6mm; font-size: 10pt; break-inside: avoid; }
 .key ul { list-style: none; padding: 0; }
 .key li { margin-bottom: 1mm; }
+.solids { display: flex; flex-wrap: wrap; gap: 6mm; margin-top: 3mm; }
+.solids figure { margin: 0; break-inside: avoid; }
+.solids svg { width: 78mm; height: auto; }
 .number, .letter { display: inline-block; min-width: 5.2mm; padding: 0 .8mm; margin-right: 1.2mm; text-align: center; font-size: 10pt; line-height: 4.9mm; border: .35mm solid #111; }
 .number { border-radius: 3mm; }
 .letter { color: #fff; background: #111; }

@@ -11,6 +11,8 @@ export interface SheetInput {
   readonly prediction: Prediction;
   readonly clearances: readonly Clearance[];
   readonly stops: readonly SheetStop[];
+  /** A picture of each stop as a solid, in the same order: SVG elements made by `stopPicture`. */
+  readonly stopPictures: readonly string[];
   /** Files to print that lie beside the sheet. */
   readonly fileNames: readonly string[];
   /** Of the program that made the sheet. */

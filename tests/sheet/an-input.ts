@@ -20,6 +20,7 @@ export function inputFor(job: Job, chances: readonly number[] = [0.9964, 0.9931]
       stops.map((stop) => stop.body),
     ),
     stops,
+    stopPictures: [],
     fileNames: corners.map((corner) => `corner-stop-${corner}.stl`),
     version: '0.1.0',
   };

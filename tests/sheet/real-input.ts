@@ -3,6 +3,7 @@ import { predictJob } from '../../src/cli/predict-job.ts';
 import { bodiesOf, stopsOf } from '../../src/jig/stops.ts';
 import { readJob } from '../../src/job/read.ts';
 import { placingsOf } from '../../src/setup/place.ts';
+import { stopPicture } from '../../src/sheet/solid-picture.ts';
 import type { SheetInput } from '../../src/sheet/sheet-input.ts';
 import { clearancesOf } from '../../src/sweep/clearances.ts';
 
@@ -22,6 +23,7 @@ export function realInput(name: string): SheetInput {
     prediction: predictJob(job, { seed: 1, trials: 2000 }),
     clearances: clearancesOf(job, placings, stops.parts.flatMap(bodiesOf)),
     stops: stops.parts,
+    stopPictures: stops.parts.map((part) => stopPicture(part, 78)),
     fileNames: stops.parts.map((part) => `${part.name}.stl`),
     version: '0.1.0',
   };

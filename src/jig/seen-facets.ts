@@ -27,18 +27,25 @@ export function seenFacets(
     if (dot(normal, towardsViewer) <= 0) return [];
     const drawn = corners.map((a, k) => {
       const beyond = besides.get(edgeKey(corners[(k + 1) % corners.length]!, a));
-      const other = beyond === undefined ? undefined : normals[beyond];
-      return (
-        other === undefined ||
-        dot(other, towardsViewer) <= 0 ||
-        dot(normal, other) < Math.cos(bendRad)
-      );
+      if (beyond === undefined) return true;
+      const other = normals[beyond]!;
+      // Where a hollow skin turns away, what turns away stands in front of the edge.
+      return dot(other, towardsViewer) <= 0
+        ? !risesAbove(facets[beyond]!, a, normal)
+        : dot(normal, other) < Math.cos(bendRad);
     });
     return [{ corners, normal, drawn }];
   });
 }
 
 export const dot = (a: Corner3, b: Corner3): number => a.x * b.x + a.y * b.y + a.z * b.z;
+
+/** Whether a neighbouring facet bends up from the plane through `at`: the skin is hollow there. */
+const risesAbove = (facet: Facet, at: Corner3, normal: Corner3): boolean => {
+  const level = dot(normal, at);
+  const offsets = facet.map((p) => dot(normal, p) - level);
+  return Math.max(...offsets) > -Math.min(...offsets);
+};
 
 function normalOf(facet: Facet): Corner3 {
   // Newell's sum: sound for any flat polygon, whichever corner is first.

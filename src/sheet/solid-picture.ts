@@ -2,6 +2,7 @@ import { backToFront } from '../jig/back-to-front.ts';
 import { joinedFacets } from '../jig/joined-facets.ts';
 import type { Corner3, Facet } from '../jig/mesh.ts';
 import { facetsOf, solidOf } from '../jig/solid.ts';
+import { signedAreaMm2 } from '../plane/measure.ts';
 import type { Profile, StopPart } from '../jig/stop-part.ts';
 import { touchesBlank } from '../jig/touching-facet.ts';
 import { dot, seenFacets, type SeenFacet } from '../jig/seen-facets.ts';
@@ -109,7 +110,10 @@ function strokes(
 ): readonly string[] {
   return runsOf(painted).flatMap((run) => {
     const fill = toneOf(run[0]!);
-    const loops = run.map((facet) => loop(facet.corners.map(onPage)));
+    const loops = run
+      .map((facet) => facet.corners.map(onPage))
+      .filter(isWideEnough)
+      .map(loop);
     const lines = run.flatMap(({ corners, drawn }) =>
       corners.flatMap((p, i) =>
         drawn[i] ? [segment(onPage(p), onPage(corners[(i + 1) % corners.length]!))] : [],
@@ -117,7 +121,9 @@ function strokes(
     );
     return [
       // The thin stroke in its own colour closes the hairline to its neighbours.
-      `<path d="${loops.join('')}" fill="${fill}" stroke="${fill}" stroke-width="2"/>`,
+      ...(loops.length === 0
+        ? []
+        : [`<path d="${loops.join('')}" fill="${fill}" stroke="${fill}" stroke-width="2"/>`]),
       ...(lines.length === 0
         ? []
         : [`<path d="${lines.join('')}" fill="none" stroke="#333" stroke-width="4"/>`]),
@@ -144,6 +150,16 @@ function inOnePlane(a: SeenFacet, b: SeenFacet): boolean {
     dot(a.normal, b.normal) > 1 - 1e-9 &&
     b.corners.every((p) => Math.abs(dot(a.normal, p) - level) < 1e-4)
   );
+}
+
+/** A facet seen edge-on would be nothing but its stroke, and show beside what hides it. */
+function isWideEnough(places: readonly Flat[]): boolean {
+  const lengths = places.map((p, i) => {
+    const q = places[(i + 1) % places.length]!;
+    return Math.hypot(p.x - q.x, p.y - q.y);
+  });
+  const longest = -least(lengths.map((length) => -length));
+  return Math.abs(signedAreaMm2(places)) > longest;
 }
 
 const loop = (places: readonly Flat[]): string =>

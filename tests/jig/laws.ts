@@ -1,7 +1,7 @@
 import { expect } from 'vitest';
 import type { Job } from '../../src/job/job.ts';
 import { checkMesh } from '../../src/jig/mesh.ts';
-import { stopNumbers } from '../../src/jig/numbers.ts';
+import { screwNumbers, stopNumbers } from '../../src/jig/numbers.ts';
 import { facetsOf, solidOf } from '../../src/jig/solid.ts';
 import type { Level, StopPart } from '../../src/jig/stop-part.ts';
 import { bodiesOf, stopsOf } from '../../src/jig/stops.ts';
@@ -22,6 +22,7 @@ export async function expectLawfulStops(job: Job): Promise<readonly StopPart[]> 
   expectBodiesApart(job, answer.parts);
   for (const part of answer.parts) {
     expectWalls(part);
+    expectHolesWideEnough(part);
     await expectClosed(part);
   }
   return answer.parts;
@@ -127,6 +128,28 @@ function expectWalls(part: StopPart): void {
     expect(betweenEdgesMm(hole, foot.outline)).toBeGreaterThan(
       stopNumbers.holeWallMm - stopNumbers.chordMm - 1e-9,
     );
+}
+
+/** A rod of the nominal size touches no chord of any hole, at either end of a slot's travel. */
+function expectHolesWideEnough(part: StopPart): void {
+  const rods = [
+    ...part.screws.map(({ at, hole }) => {
+      const travel = hole.kind === 'slot' ? hole.travelMm : 0;
+      const along = hole.kind === 'slot' ? hole.along : 'x';
+      const ends = [-travel, travel].map((by) => ({ ...at, [along]: at[along] + by }));
+      return { ends, radiusMm: screwNumbers.M6.holeMm / 2 };
+    }),
+    ...part.pins.map((pin) => ({ ends: [pin.at], radiusMm: pin.diameterMm / 2 })),
+  ];
+  for (const level of part.profile.levels) {
+    expect(level.holes).toHaveLength(rods.length);
+    rods.forEach(({ ends, radiusMm }, i) => {
+      for (const end of ends) {
+        expect(isInside(end, level.holes[i]!)).toBe(true);
+        expect(toEdgeMm(end, level.holes[i]!)).toBeGreaterThan(radiusMm - 1e-9);
+      }
+    });
+  }
 }
 
 function expectBodiesApart(job: Job, parts: readonly StopPart[]): void {

@@ -1,4 +1,5 @@
 import type { Distribution } from '../num/distribution.ts';
+import type { Path } from '../plane/path.ts';
 import type { Point } from '../plane/point.ts';
 
 /** What a person asked for, after reading the job file and the shop file: mm, radians, tangents. */
@@ -15,6 +16,7 @@ export interface Job {
   readonly stops: Stops;
   readonly zero: { readonly frontUp: Zero; readonly backUp: Zero };
   readonly needs: readonly Need[];
+  readonly parts: Parts;
   readonly hold: Hold;
   readonly shop: Shop;
 }
@@ -31,6 +33,12 @@ export type Recurrence = 'shop' | 'power-up' | 'setup' | 'part' | 'placing' | 'f
 export type Origin =
   | { readonly kind: 'stated'; readonly file: string; readonly line: number }
   | { readonly kind: 'assumed'; readonly because: string };
+
+/** How many blanks are made, and whether each is finished before the next or all first faces come first. */
+export interface Parts {
+  readonly count: number;
+  readonly order: 'each-in-turn' | 'all-fronts-first';
+}
 
 export interface Valued<T> {
   readonly value: T;
@@ -70,9 +78,26 @@ export interface Blank {
   /** Strain of the wood between the placings, along X and along Y (pure numbers). */
   readonly movementX: Spread;
   readonly movementY: Spread;
+  /** Thicker at the right, thicker at the upper edge (tangents), about the middle. */
+  readonly thicknessTaperX: Spread;
+  readonly thicknessTaperY: Spread;
+  readonly cup: Cup;
+  /** What lies under the blank and lifts it, each placing, mm, never negative. */
+  readonly swarf: Spread;
   /** Width was measured at this y, height at this x (blank frame); half-way when not said. */
   readonly widthAtYMm: number;
   readonly heightAtXMm: number;
+}
+
+/** The middle of the blank stands over its edges along one axis, as a parabola. */
+export interface Cup {
+  /** Height of the middle over the edges, mm, never negative. */
+  readonly hump: Spread;
+  /** The axis along which it is curved. */
+  readonly along: 'x' | 'y';
+  /** The face on which the middle stands up; null: nobody knows, so either is as likely. */
+  readonly up: Face | null;
+  readonly pressedFlat: boolean;
 }
 
 export type Shape =
@@ -85,9 +110,13 @@ export type Shape =
     }
   | { readonly kind: 'slot'; readonly lengthMm: number; readonly widthMm: number }
   /** Vertices from `at`, counter-clockwise. */
-  | { readonly kind: 'polygon'; readonly vertices: readonly Point<'blank'>[] };
+  | { readonly kind: 'polygon'; readonly vertices: readonly Point<'blank'>[] }
 
-export type Cut = 'pocket' | 'profile-outside' | 'profile-inside' | 'drill';
+  /** A closed outline out of a drawing, placed with its own origin at `at`; arcs are kept. */
+  | { readonly kind: 'outline'; readonly path: Path };
+
+/** A chamfer is cut along its outline with a V cutter; its width in plan follows from its depth. */
+export type Cut = 'pocket' | 'profile-outside' | 'profile-inside' | 'drill' | 'chamfer';
 
 export interface Feature {
   readonly name: string;
@@ -178,6 +207,7 @@ export interface TouchTool {
   readonly spread: Spread;
 }
 
+/** What must come out within limits, judged as in registration.md rule 10. Lengths mm. */
 export type Need =
   | {
       readonly kind: 'concentric';
@@ -190,7 +220,64 @@ export type Need =
       readonly name: string;
       readonly at: Point<'blank'>;
       readonly withinMm: number;
+    }
+  /** From each point of the inner outline to the nearest of the outer one: smallest and largest. */
+  | {
+      readonly kind: 'lip';
+      readonly name: string;
+      readonly features: readonly [string, string];
+      readonly limits: Limits;
+    }
+  /** Least thickness left between a front and a back feature, over their overlap in plan. */
+  | {
+      readonly kind: 'web';
+      readonly name: string;
+      readonly features: readonly [string, string];
+      readonly limits: Limits;
+    }
+  /** Least distance from a feature's outline to an edge of the blank, or to any edge when none is named. */
+  | {
+      readonly kind: 'wall';
+      readonly name: string;
+      readonly feature: string;
+      readonly to: Edge | null;
+      readonly limits: Limits;
+    }
+  /** Depth below the real face, at the feature's own place. */
+  | {
+      readonly kind: 'depth';
+      readonly name: string;
+      readonly feature: string;
+      readonly limits: Limits;
+    }
+  /** Largest step between a profile cut from the front and the one that meets it from the back. */
+  | {
+      readonly kind: 'meets';
+      readonly name: string;
+      readonly features: readonly [string, string];
+      readonly withinMm: number;
+    }
+  /** Turn of the second feature against the first, as a tangent; `within` is written per 100 mm. */
+  | {
+      readonly kind: 'parallel';
+      readonly name: string;
+      readonly features: readonly [string, string];
+      readonly withinTangent: number;
+    }
+  /** Size of a feature along X or Y of the blank (a circle: its diameter along that axis). */
+  | {
+      readonly kind: 'size';
+      readonly name: string;
+      readonly feature: string;
+      readonly along: 'x' | 'y';
+      readonly limits: Limits;
     };
+
+/** At least one of the two is given, and low is below high. */
+export interface Limits {
+  readonly lowMm: number | null;
+  readonly highMm: number | null;
+}
 
 export interface Hold {
   readonly pusher: 'towards-stops' | 'none';
@@ -232,6 +319,11 @@ export interface AboveTip {
 }
 
 export interface Bed {
+  /** The bed rises to the right, and away from the operator (tangents). */
+  readonly leanX: Spread;
+  readonly leanY: Spread;
+  /** Height of the bed at each place, mm. */
+  readonly unevenness: Spread;
   readonly spoilboard: { readonly xMm: number; readonly yMm: number; readonly thickMm: number };
   readonly inserts: Inserts | null;
 }
@@ -249,6 +341,10 @@ export interface Cutter {
   readonly diameterMm: number;
   /** Effective radius error (wear, run-out), mm, positive when it cuts larger. */
   readonly radiusError: Spread;
+  /** Included angle of a V cutter, and the flat at its tip; null for other kinds. */
+  readonly vee: { readonly includedRad: number; readonly tipFlatMm: Spread } | null;
+  /** How far it is pushed off a wall, each cut, mm: makes a pocket smaller and an outside profile larger. */
+  readonly pushOff: Spread;
   readonly fluteMm: number | null;
   readonly stickOutMm: number | null;
   readonly speedPerMin: number | null;

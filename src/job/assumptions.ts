@@ -1,5 +1,17 @@
-import type { Blank, Job, Machine, Made, Origin, Spread, TouchTool, Zero } from './job.ts';
+import type {
+  Bed,
+  Blank,
+  Cutter,
+  Job,
+  Machine,
+  Made,
+  Origin,
+  Spread,
+  TouchTool,
+  Zero,
+} from './job.ts';
 import { said } from './text/said.ts';
+import { depthCounts, outlinesThatCount } from './what-counts.ts';
 
 /** A figure that nobody stated: what it is about, how large it was taken, and why. */
 export interface Assumption {
@@ -12,17 +24,21 @@ export interface Assumption {
 export function assumptionsOf(job: Job): readonly Assumption[] {
   const { x, y } = job.onBed.value;
   const corner = { origin: job.onBed.origin, text: `${said(x)}, ${said(y)} mm` };
+  const withDepth = depthCounts(job);
   const figures: readonly Figure[] = [
     ['where the front-up corner stands on the bed', corner],
     ...blankFigures(job.blank),
+    ...(withDepth ? depthFigures(job.blank) : []),
     ...madeFigures(job.stops.made, isOpposite(job)),
     ['chips at the stops', job.stops.seatGap],
     ['how far a stop yields', job.stops.give],
     ['shift when clamping', job.hold.clampDrag],
-    ...zeroFigures(job.zero.frontUp, 'front up'),
-    ...zeroFigures(job.zero.backUp, 'back up'),
+    ...zeroFigures(job.zero.frontUp, 'front up', withDepth),
+    ...zeroFigures(job.zero.backUp, 'back up', withDepth),
     ...machineFigures(job.shop.machine),
+    ...(withDepth ? bedFigures(job.shop.bed) : []),
     ...cuttersInUse(job).map((cutter): Figure => [`radius of ${cutter.name}`, cutter.radiusError]),
+    ...outlineCutters(job).flatMap(outlineFigures),
   ];
   return figures.flatMap(([what, { origin, text }]) =>
     origin.kind === 'assumed' ? [{ what, text, because: origin.because }] : [],
@@ -45,6 +61,25 @@ const blankFigures = (blank: Blank): readonly Figure[] => [
   ['movement of the wood along Y', blank.movementY],
 ];
 
+const depthFigures = (blank: Blank): readonly Figure[] => [
+  ['thickness changing along X', blank.thicknessTaperX],
+  ['thickness changing along Y', blank.thicknessTaperY],
+  ['how far the middle stands over the edges', blank.cup.hump],
+  ...(blank.cup.up === null ? [EITHER_FACE] : []),
+  ['chips under the blank', blank.swarf],
+];
+
+const EITHER_FACE: Figure = [
+  'the face on which the middle stands up',
+  { text: 'either', origin: { kind: 'assumed', because: 'nobody said which' } },
+];
+
+const bedFigures = (bed: Bed): readonly Figure[] => [
+  ['lean of the bed along X', bed.leanX],
+  ['lean of the bed along Y', bed.leanY],
+  ['unevenness of the bed', bed.unevenness],
+];
+
 /** Spacing only counts where there is a second side stop. */
 function madeFigures(made: Made, isOpposite: boolean): readonly Figure[] {
   if (made.kind === 'milled-in-place') return [];
@@ -57,7 +92,7 @@ function madeFigures(made: Made, isOpposite: boolean): readonly Figure[] {
 
 const isOpposite = ({ stops }: Job): boolean => stops.corner.frontUp !== stops.corner.backUp;
 
-const zeroFigures = ({ xy, z }: Zero, placing: string): readonly Figure[] => {
+const zeroFigures = ({ xy, z }: Zero, placing: string, withZ: boolean): readonly Figure[] => {
   const touch = (what: string, tool: TouchTool): Figure => [
     `touch of ${what} with ${tool.name}, ${placing}`,
     tool.spread,
@@ -68,7 +103,7 @@ const zeroFigures = ({ xy, z }: Zero, placing: string): readonly Figure[] => {
     const extra: Spread | null = xy.extra;
     return extra === null ? [] : [[`zero kept, ${xy.how}, ${placing}`, extra]];
   };
-  return [...ofXy(), touch('Z', z.tool)];
+  return [...ofXy(), ...(withZ ? [touch('Z', z.tool)] : [])];
 };
 
 const machineFigures = (machine: Machine): readonly Figure[] => [
@@ -87,3 +122,13 @@ function cuttersInUse(job: Job): Job['shop']['cutters'] {
   if (made.kind === 'milled-in-place') names.add(made.cutter.name);
   return job.shop.cutters.filter(({ name }) => names.has(name));
 }
+
+function outlineCutters(job: Job): readonly Cutter[] {
+  const names = new Set(outlinesThatCount(job).map(({ cutter }) => cutter.name));
+  return job.shop.cutters.filter(({ name }) => names.has(name));
+}
+
+const outlineFigures = ({ name, pushOff, vee }: Cutter): readonly Figure[] => [
+  [`how far a cut pushes ${name} aside`, pushOff],
+  ...(vee === null ? [] : [[`flat at the tip of ${name}`, vee.tipFlatMm] as const]),
+];

@@ -32,6 +32,9 @@ export const DEFAULTS = {
   cutterLeanX: row(SLOPE, '±0.1 per 100', 'shop'),
   cutterLeanY: row(SLOPE, '±0.1 per 100', 'shop'),
   cutterRadius: row(LENGTH, '±0.02', 'shop'),
+  pushOff: row(LENGTH, '0..0.05', 'feature'),
+  bedLean: row(SLOPE, '±0.2 per 200', 'shop'),
+  unevenness: row(LENGTH, '±0.05', 'shop'),
   handAngle: row(SLOPE, '±0.3 per 200', 'setup'),
   handSquare: row(SLOPE, '±0.1 per 100', 'setup'),
   handSpacing: row(LENGTH, '±0.3', 'setup'),
@@ -44,6 +47,9 @@ export const DEFAULTS = {
   noClampDrag: row(LENGTH, '0', 'placing', 'a pusher keeps the blank on the stops'),
   paperTouch: row(LENGTH, '±0.02', 'setup'),
   restingTouch: row(LENGTH, '±0.1', 'placing'),
+  thicknessTaper: row(SLOPE, '±0.1 per 200', 'part'),
+  cupHump: row(LENGTH, '0..0.2', 'part'),
+  swarf: row(LENGTH, 'half-normal 0.02', 'placing'),
   movement: row(STRAIN, '0', 'part', 'the placings follow each other at once'),
 } as const satisfies Readonly<Record<string, Default>>;
 
@@ -88,6 +94,9 @@ export const CUT_HERE = {
   crook: '±0.03 per 300',
   bumps: '0.01 sd',
 } as const;
+
+/** Flat at the tip of a V cutter, mm, as a text; common practice, no source. */
+export const TIP_FLAT = '0.1';
 
 /** Chance that counts as good enough. */
 export const GOOD_ENOUGH_SHARE = 0.99;

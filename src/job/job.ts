@@ -1,6 +1,11 @@
 import type { Distribution } from '../num/distribution.ts';
 import type { Path } from '../plane/path.ts';
 import type { Point } from '../plane/point.ts';
+import type { Need } from './need.ts';
+import type { Cutter, Shop } from './shop.ts';
+
+export type { Limits, Need } from './need.ts';
+export type { AboveTip, Bed, Cutter, Inserts, Machine, Shop, Units } from './shop.ts';
 
 /** What a person asked for, after reading the job file and the shop file: mm, radians, tangents. */
 export interface Job {
@@ -207,146 +212,8 @@ export interface TouchTool {
   readonly spread: Spread;
 }
 
-/** What must come out within limits, judged as in registration.md rule 10. Lengths mm. */
-export type Need =
-  | {
-      readonly kind: 'concentric';
-      readonly name: string;
-      readonly features: readonly [string, string];
-      readonly withinMm: number;
-    }
-  | {
-      readonly kind: 'misalignment';
-      readonly name: string;
-      readonly at: Point<'blank'>;
-      readonly withinMm: number;
-    }
-  /** From each point of the inner outline to the nearest of the outer one: smallest and largest. */
-  | {
-      readonly kind: 'lip';
-      readonly name: string;
-      readonly features: readonly [string, string];
-      readonly limits: Limits;
-    }
-  /** Least thickness left between a front and a back feature, over their overlap in plan. */
-  | {
-      readonly kind: 'web';
-      readonly name: string;
-      readonly features: readonly [string, string];
-      readonly limits: Limits;
-    }
-  /** Least distance from a feature's outline to an edge of the blank, or to any edge when none is named. */
-  | {
-      readonly kind: 'wall';
-      readonly name: string;
-      readonly feature: string;
-      readonly to: Edge | null;
-      readonly limits: Limits;
-    }
-  /** Depth below the real face, at the feature's own place. */
-  | {
-      readonly kind: 'depth';
-      readonly name: string;
-      readonly feature: string;
-      readonly limits: Limits;
-    }
-  /** Largest step between a profile cut from the front and the one that meets it from the back. */
-  | {
-      readonly kind: 'meets';
-      readonly name: string;
-      readonly features: readonly [string, string];
-      readonly withinMm: number;
-    }
-  /** Turn of the second feature against the first, as a tangent; `within` is written per 100 mm. */
-  | {
-      readonly kind: 'parallel';
-      readonly name: string;
-      readonly features: readonly [string, string];
-      readonly withinTangent: number;
-    }
-  /** Size of a feature along X or Y of the blank (a circle: its diameter along that axis). */
-  | {
-      readonly kind: 'size';
-      readonly name: string;
-      readonly feature: string;
-      readonly along: 'x' | 'y';
-      readonly limits: Limits;
-    };
-
-/** At least one of the two is given, and low is below high. */
-export interface Limits {
-  readonly lowMm: number | null;
-  readonly highMm: number | null;
-}
-
 export interface Hold {
   readonly pusher: 'towards-stops' | 'none';
   /** Shift away from the stops when the clamps are tightened, each placing and direction, mm. */
   readonly clampDrag: Spread;
-}
-
-export type Units = 'mm' | 'inch';
-
-export interface Shop {
-  readonly name: string;
-  readonly units: Units;
-  readonly machine: Machine;
-  readonly bed: Bed;
-  readonly cutters: readonly Cutter[];
-}
-
-export interface Machine {
-  readonly travelMm: { readonly x: number; readonly y: number; readonly z: number };
-  readonly drive: 'screw' | 'belt';
-  /** The Y axis leans right going away (tangent). */
-  readonly lean: Spread;
-  readonly scaleX: Spread;
-  readonly scaleY: Spread;
-  /** Per axis, both ways together: a place is off by plus or minus half of it. */
-  readonly lostMotion: Spread;
-  readonly repeatability: Spread;
-  /** Cutter leans away from square to the bed (tangents). */
-  readonly cutterLeanX: Spread;
-  readonly cutterLeanY: Spread;
-  readonly aboveTip: AboveTip;
-}
-
-/** What turns or hangs above the cutter's tip, mm; `fromMm` is the height of its lower end above the tip. */
-export interface AboveTip {
-  readonly colletNut: { readonly radiusMm: number; readonly fromMm: number } | null;
-  readonly spindle: { readonly radiusMm: number; readonly fromMm: number } | null;
-  readonly dustShoe: { readonly xMm: number; readonly yMm: number; readonly fromMm: number } | null;
-}
-
-export interface Bed {
-  /** The bed rises to the right, and away from the operator (tangents). */
-  readonly leanX: Spread;
-  readonly leanY: Spread;
-  /** Height of the bed at each place, mm. */
-  readonly unevenness: Spread;
-  readonly spoilboard: { readonly xMm: number; readonly yMm: number; readonly thickMm: number };
-  readonly inserts: Inserts | null;
-}
-
-export interface Inserts {
-  readonly thread: 'M4' | 'M5' | 'M6' | 'M8';
-  readonly first: Point<'bed'>;
-  readonly pitchMm: { readonly x: number; readonly y: number };
-  readonly count: { readonly x: number; readonly y: number };
-}
-
-export interface Cutter {
-  readonly name: string;
-  readonly kind: 'flat' | 'vee' | 'ball';
-  readonly diameterMm: number;
-  /** Effective radius error (wear, run-out), mm, positive when it cuts larger. */
-  readonly radiusError: Spread;
-  /** Included angle of a V cutter, and the flat at its tip; null for other kinds. */
-  readonly vee: { readonly includedRad: number; readonly tipFlatMm: Spread } | null;
-  /** How far it is pushed off a wall, each cut, mm: makes a pocket smaller and an outside profile larger. */
-  readonly pushOff: Spread;
-  readonly fluteMm: number | null;
-  readonly stickOutMm: number | null;
-  readonly speedPerMin: number | null;
-  readonly feedMmPerMin: number | null;
 }

@@ -39,8 +39,8 @@ function checkPlace(context: Context, blank: Blank, { feature, raw }: KnownFeatu
   const sizes = { x: blank.widthMm, y: blank.heightMm };
   for (const axis of ['x', 'y'] as const) {
     const [low, high] = extent[axis];
-    // Rounding of the sums above: a few ulps of the size.
-    const slack = 8 * Number.EPSILON * sizes[axis];
+    // Rounding of the outline's arcs: some ulps of the size.
+    const slack = 64 * Number.EPSILON * sizes[axis];
     const out = low < -slack ? low : high > sizes[axis] + slack ? high : null;
     if (out === null) continue;
     const index = axis === 'x' ? 0 : 1;

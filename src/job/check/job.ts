@@ -6,6 +6,7 @@ import type { RawJob } from '../schema/raw-job.ts';
 import { checkBed } from './bed.ts';
 import { checkContacts } from './contacts.ts';
 import { checkCorners } from './corners.ts';
+import { noteDepth } from './depth.ts';
 import { checkFeatures } from './features.ts';
 import { checkNeeds } from './needs.ts';
 import { checkZeros } from './zero.ts';
@@ -31,4 +32,5 @@ export function checkJob(context: Context, known: Known): void {
   checkContacts(context, known);
   checkZeros(context, known);
   checkNeeds(context, known);
+  noteDepth(context, known);
 }

@@ -9,6 +9,8 @@ import { said } from '../text/said.ts';
 export function checkShape(context: Context, { name, shape }: Feature, raw: RawFeature): boolean {
   switch (shape.kind) {
     case 'circle':
+    // What is wrong with a drawing is told when it is read.
+    case 'outline':
       return true;
     case 'slot':
       if (shape.lengthMm >= shape.widthMm) return true;

@@ -1,12 +1,17 @@
+import { DEFAULTS } from '../defaults.ts';
 import type { Bed, Inserts } from '../job.ts';
 import type { RawBed, RawInserts } from '../schema/raw-shop.ts';
 import type { Context } from './context.ts';
 import { fault, startPlace } from './context.ts';
 import { mm, pointMm } from './lengths.ts';
+import { spreadAt } from './spread.ts';
 
 export function bedOf(context: Context, raw: RawBed): Bed {
   const inserts = raw.inserts;
   return {
+    leanX: spreadAt(context, [raw, 'lean-x'], raw['lean-x'], DEFAULTS.bedLean),
+    leanY: spreadAt(context, [raw, 'lean-y'], raw['lean-y'], DEFAULTS.bedLean),
+    unevenness: spreadAt(context, [raw, 'unevenness'], raw.unevenness, DEFAULTS.unevenness),
     spoilboard: spoilboardOf(context, raw),
     inserts: inserts === undefined ? null : insertsOf(context, inserts),
   };

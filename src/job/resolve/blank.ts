@@ -2,22 +2,18 @@ import type { Default } from '../defaults.ts';
 import { DEFAULTS } from '../defaults.ts';
 import type { Blank, Spread } from '../job.ts';
 import type { RawBlank } from '../schema/raw-job.ts';
+import type { RawSpread } from '../schema/raw-shop.ts';
 import type { Context } from './context.ts';
-import { fault, note } from './context.ts';
+import { fault } from './context.ts';
+import { cupOf } from './cup.ts';
 import type { EdgeSpreads } from './edges.ts';
 import { mm } from './lengths.ts';
 import type { KnownSize } from './sized.ts';
 import { sizeAt } from './sized.ts';
-import { assumed, spreadAt } from './spread.ts';
-
-/** Keys that only say something about depths, which no need of this version asks for. */
-const ONLY_FOR_DEPTH = ['cup', 'thickness-taper', 'swarf'] as const;
+import { assumed, gapAt, spreadAt } from './spread.ts';
 
 /** The blank; null, with its faults, when its size is not known. */
 export function blankOf(context: Context, raw: RawBlank, edges: EdgeSpreads): Blank | null {
-  for (const key of ONLY_FOR_DEPTH)
-    if (raw[key] !== undefined)
-      note(context, [raw, key], `${key} only changes depths, and no need here is about depth`);
   const [width, height, thick] = raw.size.map((size, index) =>
     sizeAt(context, [raw.size, index], size, 'part'),
   ) as [KnownSize | null, KnownSize | null, KnownSize | null];
@@ -45,6 +41,10 @@ export function blankOf(context: Context, raw: RawBlank, edges: EdgeSpreads): Bl
     bumpSpread: edge('bumps', edges.bumps),
     movementX: movement(context, raw, 'x'),
     movementY: movement(context, raw, 'y'),
+    thicknessTaperX: thicknessTaper(context, raw, 'x'),
+    thicknessTaperY: thicknessTaper(context, raw, 'y'),
+    cup: cupOf(context, raw),
+    swarf: gapAt(context, [raw, 'swarf'], raw.swarf, DEFAULTS.swarf, 'swarf'),
     ...at,
   };
 }
@@ -60,6 +60,15 @@ function movement(context: Context, raw: RawBlank, axis: 'x' | 'y'): Spread {
   const written = raw.movement;
   if (written?.[axis] === undefined) return assumed(DEFAULTS.movement);
   return spreadAt(context, [written, axis], written[axis], DEFAULTS.movement);
+}
+
+/** One spread is for both directions, each with its own draw; `{x:, y:}` says them apart. */
+function thicknessTaper(context: Context, raw: RawBlank, axis: 'x' | 'y'): Spread {
+  const written = raw['thickness-taper'];
+  if (typeof written === 'object' && ('x' in written || 'y' in written))
+    return spreadAt(context, [written, axis], written[axis], DEFAULTS.thicknessTaper);
+  const both = written as RawSpread | undefined;
+  return spreadAt(context, [raw, 'thickness-taper'], both, DEFAULTS.thicknessTaper);
 }
 
 function calipered(

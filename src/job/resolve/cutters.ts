@@ -6,7 +6,8 @@ import type { At, Context } from './context.ts';
 import { fault } from './context.ts';
 import { mmOrNull } from './lengths.ts';
 import { sizeAt } from './sized.ts';
-import { assumed, times } from './spread.ts';
+import { assumed, gapAt, times } from './spread.ts';
+import { veeOf } from './vee.ts';
 
 export function cuttersOf(context: Context, raws: readonly RawCutter[]): readonly Cutter[] {
   const cutters: Cutter[] = [];
@@ -37,6 +38,8 @@ function cutterOf(context: Context, raw: RawCutter): Cutter | null {
     kind: raw.kind,
     diameterMm: size.nominalMm,
     radiusError,
+    vee: veeOf(context, raw, size.nominalMm),
+    pushOff: gapAt(context, [raw, 'push-off'], raw['push-off'], DEFAULTS.pushOff, 'push-off'),
     fluteMm: mmOrNull(raw.flute),
     stickOutMm: mmOrNull(raw['stick-out']),
     speedPerMin: raw.speed ?? null,

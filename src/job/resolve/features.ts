@@ -53,6 +53,8 @@ const noCutter = (name: string): Cutter => ({
   kind: 'flat',
   diameterMm: 0,
   radiusError: assumed(DEFAULTS.cutterRadius),
+  vee: null,
+  pushOff: assumed(DEFAULTS.pushOff),
   fluteMm: null,
   stickOutMm: null,
   speedPerMin: null,

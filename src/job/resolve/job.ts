@@ -20,6 +20,7 @@ import { pointMm } from './lengths.ts';
 import { machineOf } from './machine.ts';
 import { needsOf } from './needs.ts';
 import { placeOnBed } from './on-bed.ts';
+import { partsOf } from './parts.ts';
 import { stopsOf } from './stops.ts';
 import { zerosOf } from './zero.ts';
 
@@ -61,6 +62,7 @@ export function resolved(files: SoundFiles): Resolved {
   const stops = raw.stops === undefined ? null : stopsOf(context, raw.stops, drawer);
   const zero = raw.zero === undefined ? null : zerosOf(context, raw.zero, bench);
   const needs = needsOf(context, raw.needs ?? []);
+  const batch = partsOf(context, raw.parts ?? {});
   const hold = holdOf(context, raw.hold ?? {});
   const onBed = onBedOf(context, raw, shop, blank, stops);
   checkJob(context, { raw, shop, blank, features, stops, zero, needs, onBed, names: files.names });
@@ -79,6 +81,7 @@ export function resolved(files: SoundFiles): Resolved {
     stops,
     zero,
     needs: needs.map(({ need }) => need),
+    parts: batch,
     hold,
     shop,
   };

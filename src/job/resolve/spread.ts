@@ -25,12 +25,13 @@ export function spreadAt(
   return read === null ? assumed(fallback) : { ...read, recurs, origin: statedAt(context, at) };
 }
 
-/** The same for what cannot be below 0: a gap, a give, a drag. */
+/** The same for what cannot be below 0: `what` is its name in the message. */
 export function gapAt(
   context: Context,
   at: At,
   raw: RawSpread | undefined,
   fallback: Default,
+  what = 'a gap',
 ): Spread {
   const spread = spreadAt(context, at, raw, fallback);
   if (lowestOf(spread.distribution) >= 0) return spread;
@@ -38,7 +39,7 @@ export function gapAt(
   fault(
     context,
     at,
-    `${String(at[1])} ${spread.text} goes below 0, and a gap cannot`,
+    `${String(at[1])} ${spread.text} goes below 0, and ${what} cannot`,
     `write 0..${figure} or half-normal ${figure}`,
   );
   return assumed(fallback);

@@ -4,7 +4,6 @@
  */
 export const NOT_YET: Readonly<Record<string, readonly string[]>> = {
   '': [
-    'parts',
     'dowels',
     'nest',
     'repeat',

@@ -63,6 +63,18 @@ function spreadOf(quantity: Quantity): Schema<RawSpread> {
   );
 }
 
+/** A length that is known, not below 0, or a spread of it: the flat at a tip. */
+export const lengthOrSpread = (): Schema<RawSpread> =>
+  either(
+    written('write a length such as 0.1, or a spread such as 0..0.2', (value) => {
+      const read = LENGTH.read(value);
+      if (!read.ok) return readSpread(LENGTH, value);
+      return read.value.value >= 0 ? read : textFault(`${value} is negative`, 'write 0 or more');
+    }),
+    longForm(LENGTH),
+    'write a length such as 0.1, or a spread such as 0..0.2',
+  );
+
 /** Both ways of one plain length: lost motion. */
 export const play = (): Schema<RawSpread> =>
   either(

@@ -16,6 +16,7 @@ export interface RawJob extends RawShopParts {
   readonly stops: RawStops;
   readonly zero: RawZeros;
   readonly needs: readonly RawNeed[];
+  readonly parts?: RawParts | undefined;
   readonly hold?: RawHold | undefined;
 }
 
@@ -34,14 +35,19 @@ export interface RawBlank {
   readonly bevel?: RawSpread | undefined;
   readonly crook?: RawSpread | undefined;
   readonly bumps?: RawSpread | undefined;
-  readonly 'thickness-taper'?: RawSpread | undefined;
+  readonly 'thickness-taper'?: RawSpread | RawAlongAxes | undefined;
   readonly swarf?: RawSpread | undefined;
   readonly cup?: RawCup | undefined;
   readonly marked?: readonly Edge[] | undefined;
-  readonly movement?:
-    { readonly x?: RawSpread | undefined; readonly y?: RawSpread | undefined } | undefined;
+  readonly movement?: RawAlongAxes | undefined;
   readonly calipered?:
     { readonly 'x-at'?: Written | undefined; readonly 'y-at'?: Written | undefined } | undefined;
+}
+
+/** One spread along X and another along Y. */
+export interface RawAlongAxes {
+  readonly x?: RawSpread | undefined;
+  readonly y?: RawSpread | undefined;
 }
 
 export interface RawCup {
@@ -102,6 +108,11 @@ export interface RawNeed {
   readonly concentric?: readonly [string, string] | undefined;
   readonly misalignment?: RawPlace | undefined;
   readonly within: Written;
+}
+
+export interface RawParts {
+  readonly count?: number | undefined;
+  readonly order?: 'each-in-turn' | 'all-fronts-first' | undefined;
 }
 
 export interface RawHold {

@@ -88,7 +88,7 @@ export interface RawCutter {
   readonly kind: 'flat' | 'vee' | 'ball';
   readonly diameter: RawSpread;
   readonly angle?: Written | undefined;
-  readonly 'tip-flat'?: Written | undefined;
+  readonly 'tip-flat'?: RawSpread | undefined;
   readonly flute?: Written | undefined;
   readonly 'stick-out'?: Written | undefined;
   readonly length?: Written | undefined;

@@ -92,7 +92,7 @@ const cutter = keyed<raw.RawCutter>({
   kind: about(oneOf('flat', 'vee', 'ball'), 'what it cuts with', 'flat'),
   diameter: about(q.sized(), 'diameter and how far it may be off', '6 ±0.04'),
   angle: optional(about(q.angle(), 'included angle of a vee', '90 deg')),
-  'tip-flat': optional(about(q.distance(), 'flat at the tip of a vee', 0.1)),
+  'tip-flat': optional(about(q.lengthOrSpread(), 'width of the flat at the tip of a vee', 0.1)),
   flute: optional(about(q.size(), 'length that cuts', 22)),
   'stick-out': optional(about(q.size(), 'length below the collet', 32)),
   length: optional(q.size()),

@@ -1,0 +1,36 @@
+import { about, keyed, listOf, oneOf, optional, pairOf, text } from './build.ts';
+import * as q from './quantities.ts';
+import type * as raw from './raw-job.ts';
+
+/** Keys of a feature, on either face. */
+export const feature = keyed<raw.RawFeature>({
+  name: about(text(), 'what needs call it', 'dial recess'),
+  circle: optional(about(q.size(), 'diameter', 120)),
+  rectangle: optional(about(pairOf(q.size()), 'along X and along Y', [58, 58])),
+  slot: optional(about(pairOf(q.size()), 'length with its round ends, and width', [60, 8])),
+  polygon: optional(
+    about(listOf(pairOf(q.place())), 'corners, from `at`', [
+      [0, 0],
+      [30, 0],
+      [0, 20],
+    ]),
+  ),
+  'corner-radius': optional(about(q.distance(), "of a rectangle; left out, the cutter's", 3.2)),
+  at: optional(
+    about(
+      pairOf(q.place()),
+      "centre, from the blank's lower-left corner seen from the front",
+      [140, 90],
+    ),
+  ),
+  turned: optional(about(q.angle(), 'counter-clockwise about `at`, seen from the front', '30 deg')),
+  cut: optional(
+    about(
+      oneOf('pocket', 'profile-outside', 'profile-inside', 'drill'),
+      'how; left out, pocket',
+      'pocket',
+    ),
+  ),
+  depth: about(q.depth(), 'below the face it is cut from', 6, 'through'),
+  cutter: about(text(), 'which cutter of the shop file', 'flat 6'),
+});

@@ -1,0 +1,19 @@
+import { about, keyed, oneOf, optional, pairOf, text } from './build.ts';
+import * as q from './quantities.ts';
+import type * as raw from './raw-job.ts';
+
+/** Keys of the zero of one placing. */
+export const zero = keyed<raw.RawZero>({
+  xy: about(
+    oneOf('stops', 'milled-stops', 'edges', 'middle', 'kept'),
+    'what X and Y are found on',
+    'milled-stops',
+  ),
+  'xy-touched': optional(about(pairOf(q.place()), 'where: X at that y, Y at that x', [140, 90])),
+  kept: optional(
+    about(oneOf('held', 're-homed', 'power-off'), 'what happened to a zero that is kept', 'held'),
+  ),
+  z: about(oneOf('top', 'bed'), 'what Z is found on', 'top'),
+  'z-touched': optional(about(pairOf(q.place()), 'where Z is touched', [140, 90])),
+  with: optional(about(text(), 'a touch tool of the shop file', 'paper')),
+});

@@ -15,14 +15,15 @@ export type Need =
       readonly at: Point<'blank'>;
       readonly withinMm: number;
     }
-  /** From each point of the inner outline to the nearest of the outer one: smallest and largest. */
+  /** From each point of the inner outline (the smaller, whichever is named first) to the nearest of the
+   * outer one: smallest and largest. */
   | {
       readonly kind: 'lip';
       readonly name: string;
       readonly features: readonly [string, string];
       readonly limits: Limits;
     }
-  /** Least thickness left between a front and a back feature, over their overlap in plan. */
+  /** Least thickness left between a front and a back feature (in either order), over their overlap in plan. */
   | {
       readonly kind: 'web';
       readonly name: string;

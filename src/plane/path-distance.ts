@@ -1,4 +1,4 @@
-import { isInside, toSegmentMm } from './distance.ts';
+import { toSegmentMm } from './distance.ts';
 import type { Path, Stretch } from './path.ts';
 import { stretchesOf, sweepsOver } from './path.ts';
 import type { Point } from './point.ts';
@@ -20,19 +20,48 @@ export function toStretchMm(p: Point<'blank'>, one: Stretch): number {
   );
 }
 
-/** Whether a place lies within the path; on its line either may be said. */
+/** Whether a place lies within the path, by counting what a ray to the right crosses; on its line either may be said. */
 export function isInsidePath(p: Point<'blank'>, path: Path): boolean {
-  const corners = path.map(({ at }) => at);
-  // The area between an arc and its chord is added to, or taken from, that of the corners.
-  const bows = stretchesOf(path).filter((one) => isBetweenArcAndChord(p, one)).length;
-  return isInside(p, corners) !== (bows % 2 === 1);
+  const crossed = stretchesOf(path).filter((one) =>
+    one.kind === 'line' ? crosses(p, one.from, one.to) : crossesArc(p, one),
+  );
+  return crossed.length % 2 === 1;
 }
 
-function isBetweenArcAndChord(p: Point<'blank'>, one: Stretch): boolean {
-  if (one.kind === 'line') return false;
-  const { from, to, centre, radiusMm, sweepRad } = one;
-  if (Math.hypot(p.x - centre.x, p.y - centre.y) >= radiusMm) return false;
-  const side = (to.x - from.x) * (p.y - from.y) - (to.y - from.y) * (p.x - from.x);
-  // A counter-clockwise arc runs on the right of its chord.
-  return sweepRad > 0 ? side < 0 : side > 0;
+/** Ends on the ray count as below it, so that a corner is crossed once. */
+const isAcross = (y: number, fromY: number, toY: number): boolean => fromY > y !== toY > y;
+
+const crosses = (p: Point<'blank'>, a: Point<'blank'>, b: Point<'blank'>): boolean =>
+  isAcross(p.y, a.y, b.y) && p.x < a.x + ((p.y - a.y) / (b.y - a.y)) * (b.x - a.x);
+
+/** Whether the ray crosses the arc an odd number of times: each quarter-to-quarter rise or fall by itself. */
+function crossesArc(p: Point<'blank'>, arc: Extract<Stretch, { kind: 'arc' }>): boolean {
+  const { from, to, centre, radiusMm, startRad, sweepRad } = arc;
+  const [low, high] = [
+    Math.min(startRad, startRad + sweepRad),
+    Math.max(startRad, startRad + sweepRad),
+  ];
+  const half = Math.PI;
+  const first = Math.ceil((low - half / 2) / half);
+  const last = Math.floor((high - half / 2) / half);
+  // The tops and bottoms of the circle that the arc passes, in the order of rising angle.
+  const turns = Array.from(
+    { length: Math.max(0, last - first + 1) },
+    (_, i) => half * (first + i + 0.5),
+  );
+  const [start, end] = sweepRad > 0 ? [from, to] : [to, from];
+  const ends = [
+    { rad: low, y: start.y },
+    ...turns.map((rad) => ({ rad, y: centre.y + radiusMm * Math.sin(rad) })),
+    { rad: high, y: end.y },
+  ];
+  const reach = Math.sqrt(Math.max(0, radiusMm ** 2 - (p.y - centre.y) ** 2));
+  let count = 0;
+  for (let i = 0; i + 1 < ends.length; i++) {
+    const [a, b] = [ends[i]!, ends[i + 1]!];
+    if (!isAcross(p.y, a.y, b.y)) continue;
+    const isRight = Math.cos((a.rad + b.rad) / 2) > 0;
+    if (p.x < centre.x + (isRight ? reach : -reach)) count++;
+  }
+  return count % 2 === 1;
 }

@@ -99,7 +99,7 @@ export const BROKEN: Readonly<Record<string, readonly string[]>> = {
     'need-without-feature.yaml:23:52: no feature is called feet; did you mean foot?',
   ],
   'need-without-subject': [
-    'need-without-subject.yaml:23:5: the need foot under the dish does not say what it is about; write one of concentric: [shaft hole, pocket] or misalignment: [70, 120]',
+    'need-without-subject.yaml:23:5: the need foot under the dish does not say what it is about; write one of concentric, misalignment, meets, parallel, lip, web, wall, depth or size, as in concentric: [shaft hole, pocket]',
   ],
   'negative-gap': [
     'negative-gap.yaml:18:13: seat-gap ±0.03 goes below 0, and a gap cannot; write 0..0.03 or half-normal 0.03',
@@ -224,7 +224,7 @@ export const BROKEN: Readonly<Record<string, readonly string[]>> = {
   ],
   'utf-16': ['utf-16.yaml:1:1: the file is saved as UTF-16; save it as UTF-8'],
   'vee-pocket': [
-    'vee-pocket.yaml:8:63: vee 90 is a vee cutter, which only cuts chamfers, and those are not in this version yet; name a flat cutter',
+    'vee-pocket.yaml:8:63: vee 90 is a vee cutter, which leaves no upright wall, and dish is cut: pocket; write cut: chamfer, or name a flat cutter',
   ],
   'windows-line-ends-and-a-fault': [
     'windows-line-ends-and-a-fault.yaml:8:52: dish is 60 mm deep, and the blank is 18 mm thick; write at most 18, or through',

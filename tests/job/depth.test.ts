@@ -71,6 +71,30 @@ describe('what changes depths', () => {
     expect(told).toContain('movement of the wood along X');
   });
 
+  it('is listed as assumed when one is', () => {
+    const web = 'web: [dish, foot], at-least: 8';
+    const job = jobOf(otherwise(JOB, 'concentric: [dish, foot], within: 0.5', web), SHOP);
+    const told = assumptionsOf(job).map(({ what }) => what);
+    for (const what of [
+      'thickness changing along X',
+      'how far the middle stands over the edges',
+      'the face on which the middle stands up',
+      'chips under the blank',
+      'lean of the bed along Y',
+      'unevenness of the bed',
+    ])
+      expect(told).toContain(what);
+    expect(told).not.toContain('how far a cut pushes flat 6 aside');
+  });
+
+  it('leaves the push of a cut to needs about outlines', () => {
+    const wall = 'wall: foot, at-least: 8';
+    const job = jobOf(otherwise(JOB, 'concentric: [dish, foot], within: 0.5', wall), SHOP);
+    const told = assumptionsOf(job).map(({ what }) => what);
+    expect(told).toContain('how far a cut pushes flat 6 aside');
+    expect(told).not.toContain('unevenness of the bed');
+  });
+
   it.each([
     [
       'edges: sawn',

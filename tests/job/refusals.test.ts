@@ -52,7 +52,7 @@ const IN_THE_JOB: readonly (readonly [part: string, instead: string, said: strin
   [
     'circle: 80',
     'circle: 80, cut: chamfer',
-    'job.yaml:8:35: cut chamfer is not in this version yet; write pocket, profile-outside, profile-inside or drill',
+    'job.yaml:8:77: flat 6 is a flat cutter, and a chamfer is cut with a vee; name a vee cutter',
   ],
   [
     'circle: 80, at: [100, 60]',
@@ -148,7 +148,7 @@ const IN_THE_JOB: readonly (readonly [part: string, instead: string, said: strin
   [
     'concentric: [dish, foot]',
     'concentric: [dish, foot], misalignment: [30, 10]',
-    'job.yaml:23:5: the need foot under the dish is about two things; write one of concentric: [shaft hole, pocket] or misalignment: [70, 120]',
+    'job.yaml:23:5: the need foot under the dish is about 2 things: concentric, misalignment; write one of concentric, misalignment, meets, parallel, lip, web, wall, depth or size, as in concentric: [shaft hole, pocket]',
   ],
   [
     'needs:\n  - {name: foot under the dish, concentric: [dish, foot], within: 0.5}',
@@ -158,7 +158,7 @@ const IN_THE_JOB: readonly (readonly [part: string, instead: string, said: strin
   [
     'within: 0.5',
     'within: true',
-    'job.yaml:23:67: within is true; write a length above 0 such as 6 or 1/4 in',
+    'job.yaml:23:67: within is true; write a length above 0 such as 0.2, or a slope such as 0.1 per 100',
   ],
   [
     '  edges: sawn',

@@ -90,6 +90,11 @@ describe('a closed path', () => {
   it('is told from inside and outside, bites and bows included', () => {
     expect(isInsidePath({ x: 0, y: 9.99 }, circle(10))).toBe(true);
     expect(isInsidePath({ x: 7.2, y: 7.2 }, circle(10))).toBe(false);
+    // On the chord of both halves.
+    expect(isInsidePath({ x: 3, y: 0 }, circle(10))).toBe(true);
+    expect(isInsidePath({ x: 11, y: 0 }, circle(10))).toBe(false);
+    expect(isInsidePath({ x: 39, y: 20 }, bitten)).toBe(false);
+    expect(isInsidePath({ x: 40, y: 20 }, bitten)).toBe(false);
     expect(isInsidePath({ x: 35, y: 20 }, bitten)).toBe(false);
     expect(isInsidePath({ x: 25, y: 20 }, bitten)).toBe(true);
     expect(toPathMm({ x: 35, y: 20 }, bitten)).toBeCloseTo(5, 12);

@@ -3,6 +3,8 @@ import type { Context } from '../resolve/context.ts';
 import { fault } from '../resolve/context.ts';
 import type { RawFeature } from '../schema/raw-job.ts';
 import { said } from '../text/said.ts';
+import { checkChamfer } from './chamfer.ts';
+import { narrowest } from './narrowest.ts';
 
 /** Whether this cutter can cut this feature: its size, its corners, its reach. */
 export function checkCut(
@@ -14,12 +16,17 @@ export function checkCut(
   const { cutter, cut, shape, depthMm } = feature;
   // Stands in for one that is not known, which is told already.
   if (cutter.diameterMm === 0) return;
+  if (cut === 'chamfer') {
+    checkChamfer(context, feature, raw);
+    if (depthMm <= thickMm) checkReach(context, feature, raw);
+    return;
+  }
   if (cutter.kind === 'vee') {
     fault(
       context,
       [raw, 'cutter'],
-      `${cutter.name} is a vee cutter, which only cuts chamfers, and those are not in this version yet`,
-      'name a flat cutter',
+      `${cutter.name} is a vee cutter, which leaves no upright wall, and ${feature.name} is cut: ${cut}`,
+      'write cut: chamfer, or name a flat cutter',
     );
     return;
   }
@@ -87,11 +94,4 @@ function checkInside(context: Context, feature: Feature, raw: RawFeature, shape:
       `corner-radius ${said(shape.cornerRadiusMm)} mm is sharper than ${cutter.name} can cut, which leaves ${said(radiusMm)} mm`,
       `write at least ${said(radiusMm)}, or name a smaller cutter`,
     );
-}
-
-function narrowest(shape: Shape): number | null {
-  if (shape.kind === 'circle') return shape.diameterMm;
-  if (shape.kind === 'slot') return shape.widthMm;
-  if (shape.kind === 'rectangle') return Math.min(shape.widthMm, shape.heightMm);
-  return null;
 }

@@ -1,9 +1,14 @@
-import type { Context } from '../resolve/context.ts';
+import { unreachable } from '../../num/invariant.ts';
+import type { Feature, Need } from '../job.ts';
+import type { At, Context } from '../resolve/context.ts';
 import { fault } from '../resolve/context.ts';
 import type { KnownNeed } from '../resolve/needs.ts';
 import { suggestion } from '../schema/closest.ts';
-import { said } from '../text/said.ts';
+import type { RawNeed } from '../schema/raw-job.ts';
 import type { Known } from './job.ts';
+import { checkDepth, checkSize, checkWall } from './need/of-one.ts';
+import { checkConcentric, checkLip, checkMeets, checkParallel, checkWeb } from './need/of-two.ts';
+import { checkPoint } from './need/point.ts';
 
 /** A need must be about features that are there, and be met by the drawing itself. */
 export function checkNeeds(context: Context, known: Known): void {
@@ -26,59 +31,76 @@ export function checkNeeds(context: Context, known: Known): void {
         'give each its own name',
       );
     seen.add(name);
-    checkConcentric(context, known, need);
-    checkPoint(context, known, need);
+    checkNeed(context, known, need);
   }
 }
 
-function checkConcentric(context: Context, known: Known, { need, raw }: KnownNeed): void {
-  if (need.kind !== 'concentric' || raw.concentric === undefined) return;
+function checkNeed(context: Context, known: Known, { need, raw }: KnownNeed): void {
+  switch (need.kind) {
+    case 'misalignment':
+      checkPoint(context, known.blank, need, raw);
+      return;
+    case 'concentric':
+    case 'lip':
+    case 'web':
+    case 'meets':
+    case 'parallel': {
+      const pair = pairOf(context, known, need, raw[need.kind] ?? raw);
+      if (pair !== null) checkPair(context, known, { need, raw }, pair);
+      return;
+    }
+    case 'wall':
+    case 'depth':
+    case 'size': {
+      const feature = featureNamed(context, known, [raw, need.kind], need.feature);
+      if (feature === null) return;
+      if (need.kind === 'depth') checkDepth(context, need, raw, feature);
+      else if (need.kind === 'size') checkSize(context, need, raw, feature);
+      else checkWall(context, known.blank, need, raw, feature);
+      return;
+    }
+    default:
+      unreachable(need);
+  }
+}
+
+export type Pair = readonly [Feature, Feature];
+type OfTwo = Extract<Need, { readonly features: readonly [string, string] }>;
+
+function checkPair(
+  context: Context,
+  { blank }: Known,
+  { need, raw }: { readonly need: Need; readonly raw: RawNeed },
+  pair: Pair,
+): void {
+  if (need.kind === 'concentric') checkConcentric(context, need, raw, pair);
+  else if (need.kind === 'lip') checkLip(context, need, raw, pair);
+  else if (need.kind === 'parallel') checkParallel(context, need, raw, pair);
+  else if (need.kind === 'web') checkWeb(context, blank, need, raw, pair);
+  else if (need.kind === 'meets') checkMeets(context, blank, need, raw, pair);
+}
+
+/** Both features of a need; null, with what is wrong, when they are not two that are known. */
+function pairOf(context: Context, known: Known, need: OfTwo, written: object): Pair | null {
   const [a, b] = need.features;
   if (a === b) {
-    fault(
-      context,
-      [raw.concentric, 1],
-      `${need.name} compares ${a} with itself`,
-      'name two features',
-    );
-    return;
+    fault(context, [written, 1], `${need.name} compares ${a} with itself`, 'name two features');
+    return null;
   }
-  const pair = need.features.map((name, index) => {
-    const found = known.features.find(({ feature }) => feature.name === name);
-    if (found === undefined && !known.names.features.includes(name))
-      fault(
-        context,
-        [raw.concentric!, index],
-        `no feature is called ${name}`,
-        suggestion(name, known.names.features, 'feature'),
-      );
-    return found;
-  });
-  const [one, other] = pair;
-  if (one === undefined || other === undefined) return;
-  const offMm = Math.hypot(
-    one.feature.at.x - other.feature.at.x,
-    one.feature.at.y - other.feature.at.y,
-  );
-  if (offMm > 0)
-    fault(
-      context,
-      [raw, 'concentric'],
-      `${a} and ${b} are drawn ${said(offMm)} mm apart, so they cannot be concentric`,
-      'give them the same at',
-    );
+  const one = featureNamed(context, known, [written, 0], a);
+  const other = featureNamed(context, known, [written, 1], b);
+  return one === null || other === null ? null : [one, other];
 }
 
-function checkPoint(context: Context, { blank }: Known, { need, raw }: KnownNeed): void {
-  if (need.kind !== 'misalignment' || raw.misalignment === undefined || blank === null) return;
-  const sizes = { x: blank.widthMm, y: blank.heightMm };
-  for (const [index, axis] of (['x', 'y'] as const).entries()) {
-    if (need.at[axis] >= 0 && need.at[axis] <= sizes[axis]) continue;
+/** The feature of that name; null when there is none (a fault) or when its own entry is faulty. */
+function featureNamed(context: Context, known: Known, at: At, name: string): Feature | null {
+  const found = known.features.find(({ feature }) => feature.name === name);
+  if (found === undefined && !known.names.features.includes(name))
     fault(
       context,
-      [raw.misalignment, index],
-      `misalignment at ${axis} = ${said(need.at[axis])} mm is off the blank, which spans 0 to ${said(sizes[axis])} mm`,
-      `write 0 to ${said(sizes[axis])}`,
+      at,
+      `no feature is called ${name}`,
+      suggestion(name, known.names.features, 'feature'),
     );
-  }
+  return found === undefined || context.spoilt.has(found.raw) ? null : found.feature;
 }

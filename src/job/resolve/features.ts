@@ -5,6 +5,7 @@ import type { Context } from './context.ts';
 import { fault, startPlace } from './context.ts';
 import type { Drawer } from './cutters.ts';
 import { cutterNamed } from './cutters.ts';
+import { cutOf, depthOf } from './depth.ts';
 import { mm, pointMm, radians } from './lengths.ts';
 import { assumed } from './spread.ts';
 
@@ -27,17 +28,16 @@ export function featuresOf(
     const cutter = known ?? noCutter(raw.cutter);
     const shape = shapeOf(context, raw, cutter);
     const at = placeOf(context, raw);
-    if (shape === null || at === null) return [];
-    const through = raw.depth === 'through';
+    const depth = depthOf(context, raw, cutter, thickMm);
+    if (shape === null || at === null || depth === null) return [];
     const feature: Feature = {
       name: raw.name,
       face,
       shape,
       at,
       turnedRad: radians(raw.turned),
-      cut: raw.cut ?? 'pocket',
-      depthMm: through ? thickMm : mm(raw.depth),
-      through,
+      cut: cutOf(raw),
+      ...depth,
       cutter,
     };
     return [{ feature, raw }];
@@ -98,9 +98,13 @@ function shapeOf(context: Context, raw: RawFeature, cutter: Cutter): Shape | nul
   };
 }
 
-/** Left out, the corners of what is cut from inside are the cutter's, and those of an outside are sharp. */
+/**
+ * Left out, the corners of what is cut from inside are the cutter's, those of a chamfer what a V leaves
+ * at the face, its width, and those of an outside are sharp.
+ */
 function cornerRadius(raw: RawFeature, cutter: Cutter): number {
   if (raw['corner-radius'] !== undefined) return mm(raw['corner-radius']);
+  if (raw.chamfer !== undefined) return mm(raw.chamfer);
   return raw.cut === 'profile-outside' ? 0 : cutter.diameterMm / 2;
 }
 

@@ -15,22 +15,9 @@ export const NOT_YET: Readonly<Record<string, readonly string[]>> = {
     'fits',
   ],
   blank: ['between-placings', 'outline'],
-  'front.*': ['outline', 'chamfer', 'tabs', 'repeat', 'program'],
-  'back.*': ['outline', 'chamfer', 'tabs', 'repeat', 'program'],
+  'front.*': ['outline', 'tabs', 'repeat', 'program'],
+  'back.*': ['outline', 'tabs', 'repeat', 'program'],
   stops: ['dowel', 'dowels', 'nest', 'pins'],
-  'needs.*': [
-    'lip',
-    'web',
-    'wall',
-    'depth',
-    'meets',
-    'parallel',
-    'size',
-    'at-least',
-    'from',
-    'up-to',
-    'to',
-  ],
   'zero.front-up': ['hole'],
   'zero.back-up': ['hole'],
   hold: ['clamps', 'screws', 'tabs'],
@@ -39,7 +26,6 @@ export const NOT_YET: Readonly<Record<string, readonly string[]>> = {
 
 /** Words that a key takes in the format and not yet in this version, by key. */
 export const WORDS_NOT_YET: Readonly<Record<string, readonly string[]>> = {
-  cut: ['chamfer'],
   xy: ['hole'],
   fence: ['dowel'],
   'side-touch': ['dowel'],

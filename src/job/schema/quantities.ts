@@ -27,6 +27,17 @@ export const size = (): Schema<Written> =>
     return textFault(`${value} is not above 0`, 'write a length above 0 such as 6 or 1/4 in');
   });
 
+/** A length above 0, or, for what turns, a slope above 0. */
+export const within = (): Schema<Written> =>
+  written('write a length above 0 such as 0.2, or a slope such as 0.1 per 100', (value) => {
+    const read = isSlope(value) ? SLOPE.read(value) : LENGTH.read(value);
+    if (!read.ok || read.value.value > 0) return read;
+    return textFault(`${value} is not above 0`, 'write a length above 0 such as 6 or 1/4 in');
+  });
+
+/** Whether a text is meant as a slope and not as a length. */
+export const isSlope = (written: Written): boolean => /\sper\s|deg|°/.test(String(written));
+
 /** A length that may be 0 and not less. */
 export const distance = (): Schema<Written> =>
   written('write a length such as 6 or 1/4 in', (value) => {
@@ -51,7 +62,7 @@ export const strainSpread = (): Schema<RawSpread> => spreadOf(STRAIN);
 /** A gauge is good to a length or a slope; the ± may be left out. */
 export const gauge = (): Schema<Written> =>
   written('write what the gauge is good to, such as ±0.03 or 0.02 per 100', (value) => {
-    const quantity = /\sper\s|deg|°/.test(value) ? SLOPE : LENGTH;
+    const quantity = isSlope(value) ? SLOPE : LENGTH;
     return quantity.read(value).ok ? ok(null) : readSpread(quantity, value);
   });
 

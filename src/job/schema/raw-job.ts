@@ -1,4 +1,4 @@
-import type { Corner, Edge, Face, Turn } from '../job.ts';
+import type { Corner, Cut, Edge, Face, Turn } from '../job.ts';
 import type { RawShopParts, RawSpread, Written } from './raw-shop.ts';
 
 /** What a job file may hold, as it is written: every quantity still a number or a text. */
@@ -23,6 +23,8 @@ export interface RawJob extends RawShopParts {
 export type RawPlace = readonly [Written, Written];
 export type RawSized = RawSpread;
 export type RawEdgeWord = 'as-bought' | 'sawn' | 'jointed' | 'cut-here';
+
+export type RawEdge = 'lower-edge' | 'upper-edge' | 'left-edge' | 'right-edge';
 
 export interface RawBlank {
   readonly size: readonly [RawSized, RawSized, RawSized];
@@ -66,14 +68,15 @@ export interface RawFeature {
   readonly 'corner-radius'?: Written | undefined;
   readonly at?: RawPlace | undefined;
   readonly turned?: Written | undefined;
-  readonly cut?: 'pocket' | 'profile-outside' | 'profile-inside' | 'drill' | undefined;
-  readonly depth: Written;
+  readonly cut?: Cut | undefined;
+  readonly chamfer?: Written | undefined;
+  readonly depth?: Written | undefined;
   readonly cutter: string;
 }
 
 export interface RawStops {
   readonly corner: { readonly 'front-up': Corner; readonly 'back-up': Corner };
-  readonly fence: 'lower-edge' | 'upper-edge' | 'left-edge' | 'right-edge';
+  readonly fence: RawEdge;
   readonly 'fence-touch': RawTouch;
   readonly 'side-touch': RawTouch;
   readonly 'touch-height'?: Written | undefined;
@@ -107,7 +110,19 @@ export interface RawNeed {
   readonly name: string;
   readonly concentric?: readonly [string, string] | undefined;
   readonly misalignment?: RawPlace | undefined;
-  readonly within: Written;
+  readonly lip?: readonly [string, string] | undefined;
+  readonly web?: readonly [string, string] | undefined;
+  readonly wall?: string | undefined;
+  readonly depth?: string | undefined;
+  readonly meets?: readonly [string, string] | undefined;
+  readonly parallel?: readonly [string, string] | undefined;
+  readonly size?: string | undefined;
+  readonly to?: RawEdge | undefined;
+  readonly along?: 'x' | 'y' | undefined;
+  readonly within?: Written | undefined;
+  readonly 'at-least'?: Written | undefined;
+  readonly from?: Written | undefined;
+  readonly 'up-to'?: Written | undefined;
 }
 
 export interface RawParts {

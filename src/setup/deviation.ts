@@ -13,9 +13,22 @@ export type Deviation =
   /** Repeatability of one milled stop face, along its normal, away from the blank. */
   | { readonly kind: 'milled-face'; readonly face: StopFace }
   | { readonly kind: 'cutter-radius'; readonly cutter: string }
+  /** How far a cutter is pushed off the walls of one cut, mm: it then cuts as if it were thinner. */
+  | { readonly kind: 'push-off'; readonly cut: string }
+  | { readonly kind: 'tip-flat'; readonly cutter: string }
   | { readonly kind: 'width' }
   | { readonly kind: 'height' }
   | { readonly kind: 'thickness' }
+  | { readonly kind: 'thickness-taper'; readonly axis: Axis }
+  | { readonly kind: 'cup' }
+  /** Which face the cup's hump is on when nobody knows: 1 front, -1 back; 0 is front. */
+  | { readonly kind: 'cup-side' }
+  | { readonly kind: 'swarf'; readonly placing: PlacingKey }
+  | { readonly kind: 'bed-lean'; readonly axis: Axis }
+  /** Height of the bed at a place of the layout, mm. */
+  | { readonly kind: 'bed-height'; readonly xMm: number; readonly yMm: number }
+  /** Zero set too high, mm. */
+  | { readonly kind: 'z-touch'; readonly placing: PlacingKey; readonly cutter: string }
   | { readonly kind: 'square' }
   | { readonly kind: 'taper'; readonly axis: Axis }
   | { readonly kind: 'bevel'; readonly edge: Edge }

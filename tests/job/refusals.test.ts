@@ -136,6 +136,11 @@ const IN_THE_JOB: readonly (readonly [part: string, instead: string, said: strin
     'job.yaml:21:47: xy-touched says where a zero is touched, and this one is kept; take it out',
   ],
   [
+    'made: set-by-hand\nzero:\n  front-up: {xy: stops,',
+    'made: milled-in-place\nzero:\n  front-up: {xy: milled-stops, xy-touched: [0, 9],',
+    'job.yaml:20:46: xy-touched says where a zero is touched, and one from milling the stops is not; take it out',
+  ],
+  [
     '[dish, foot]',
     '[dish, dish]',
     'job.yaml:23:52: foot under the dish compares dish with itself; name two features',

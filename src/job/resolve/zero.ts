@@ -51,7 +51,14 @@ function xyOf(context: Context, raw: RawZero, bench: Bench): ZeroXy | null {
     case 'middle':
       return { kind: raw.xy, at, tool: toolOf(context, raw, bench, DEFAULTS.restingTouch) };
     case 'milled-stops':
-      return { kind: raw.xy, at };
+      if (touched !== undefined)
+        fault(
+          context,
+          [raw, 'xy-touched'],
+          'xy-touched says where a zero is touched, and one from milling the stops is not',
+          'take it out',
+        );
+      return { kind: raw.xy, at: null };
     case 'kept':
       return keptOf(context, raw, bench.machine);
   }

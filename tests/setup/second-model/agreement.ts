@@ -38,7 +38,7 @@ export const apart = (a: readonly [number, number], b: readonly [number, number]
 const ROUNDING_MM = 1e-9;
 
 /** As many as `PASSES` in src/setup/seat.ts. */
-const PASSES = 6;
+const PASSES = 12;
 const LARGEST_SHIFT_MM = 5;
 
 /**

@@ -30,7 +30,9 @@ export function touchesOf(
 ): { readonly fence: readonly [Touch, Touch]; readonly side: readonly Touch[] } {
   const touch = (contact: Contact): Touch => {
     const gap = off[`seat-gap/${placing.faceUp}-up/${contact.id}`] ?? 0;
-    const raisedMm = gap + (off[bumpKey(job, contact)] ?? 0);
+    const feltMm = gap + (off[bumpKey(job, contact)] ?? 0);
+    // An arm spans a hollow spot and rests beside it; a button falls in.
+    const raisedMm = contact.kind === 'arm-end' ? Math.max(0, feltMm) : feltMm;
     return {
       kind: contact.kind,
       edge: contact.edge,

@@ -138,7 +138,7 @@ const IN_THE_JOB: readonly (readonly [part: string, instead: string, said: strin
   [
     'made: set-by-hand\nzero:\n  front-up: {xy: stops,',
     'made: milled-in-place\nzero:\n  front-up: {xy: milled-stops, xy-touched: [0, 9],',
-    'job.yaml:20:46: xy-touched says where a zero is touched, and one from milling the stops is not; take it out',
+    'job.yaml:20:44: xy-touched says where a zero is touched, and one from milling the stops is not; take it out',
   ],
   [
     '[dish, foot]',

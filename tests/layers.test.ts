@@ -39,7 +39,7 @@ const TABLE: Readonly<Record<string, Row>> = {
       'jig',
       'export',
     ],
-    packages: { 'd3-scale': [], 'd3-array': [] },
+    packages: { 'd3-scale': [] },
   },
   cli: {
     rooms: [

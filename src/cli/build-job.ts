@@ -1,6 +1,7 @@
 import { bodiesOf, stopsOf } from '../jig/stops.ts';
 import { stlOf } from '../export/stl.ts';
 import { solidOf } from '../jig/solid.ts';
+import type { StopPart } from '../jig/stop-part.ts';
 import type { Job } from '../job/job.ts';
 import { placingsOf } from '../setup/place.ts';
 import { benchSheet } from '../sheet/bench-sheet.ts';
@@ -24,26 +25,20 @@ export interface Built {
 
 /** Everything a job makes, in memory. @throws Refusal when no stop can be made, saying what would fit. */
 export function buildJob(job: Job, options: PredictOptions, version: string): Built {
-  const placings = placingsOf(job);
-  const stops = stopsOf(job, placings);
-  if (stops.kind === 'cannot') {
-    throw new Refusal(
-      `${job.name}: no stop can be made: ${stops.because}; what would fit: ${stops.wouldFit}`,
-    );
-  }
+  const { placings, parts } = stopsFor(job);
   const prediction = predictJob(job, options);
-  const solids = stops.parts.map((part) => ({
+  const solids = parts.map((part) => ({
     name: `${fileNameOf(part.name)}.stl`,
     bytes: stlOf(solidOf(part.profile)),
   }));
-  const clearances = clearancesOf(job, placings, stops.parts.flatMap(bodiesOf));
+  const clearances = clearancesOf(job, placings, parts.flatMap(bodiesOf));
   const sheet = benchSheet({
     job,
     placings,
     prediction,
     clearances,
-    stops: stops.parts,
-    stopPictures: stops.parts.map((part) => stopPicture(part, STOP_PICTURE_MM)),
+    stops: parts,
+    stopPictures: parts.map((part) => stopPicture(part, STOP_PICTURE_MM)),
     fileNames: solids.map(({ name }) => name),
     version,
   });
@@ -55,10 +50,26 @@ export function buildJob(job: Job, options: PredictOptions, version: string): Bu
   return { job, prediction, files };
 }
 
+/** The placings and their stops. @throws Refusal when no stop can be made, saying what would fit. */
+export function stopsFor(job: Job): {
+  readonly placings: ReturnType<typeof placingsOf>;
+  readonly parts: readonly StopPart[];
+} {
+  const placings = placingsOf(job);
+  const stops = stopsOf(job, placings);
+  if (stops.kind === 'cannot') {
+    throw new Refusal(
+      `${job.name}: no stop can be made: ${stops.because}; what would fit: ${stops.wouldFit}`,
+    );
+  }
+  return { placings, parts: stops.parts };
+}
+
 /** Lower-case letters, digits and dashes only. */
 export function fileNameOf(text: string): string {
   const name = text
     .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, '-')
     .replace(/^-+|-+$/g, '')

@@ -3,7 +3,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { Command, CommanderError } from 'commander';
 import { EXIT, Refusal } from './exit.ts';
 import { DEFAULT_SEED, DEFAULT_TRIALS, seedFrom, trialsFrom } from './options.ts';
-import { buildVerb, checkVerb, newVerb, predictVerb, schemaVerb, type Say } from './verbs.ts';
+import type { Say } from './verbs.ts';
 
 interface RunOptions {
   readonly seed: number;
@@ -19,6 +19,9 @@ const version = (
 const say: Say = (text) => {
   process.stdout.write(`${text}\n`);
 };
+
+/** Loaded when a verb runs: help and slips of the keyboard are answered without waiting for it. */
+const verbs = () => import('./verbs.ts');
 
 function command(): Command {
   const program = new Command('flipwright')
@@ -46,28 +49,34 @@ function command(): Command {
       'after',
       '\nExample: flipwright predict jigs/wall-clock.yaml --seed 7\nExit code: 0 good enough, 1 a need likely missed, 2 bad input, 3 our fault',
     )
-    .action((job: string, options: RunOptions & { json: boolean }) => {
+    .action(async (job: string, options: RunOptions & { json: boolean }) => {
+      const { predictVerb } = await verbs();
       process.exitCode = predictVerb(job, options, options.json, say);
     });
   program
     .command('check')
     .argument('<job>', 'a job file')
-    .description('all that is wrong with a job file, and all that is assumed')
-    .action((job: string) => {
-      process.exitCode = checkVerb(job, say);
+    .description(
+      'all that is wrong with a job file, all that is assumed, and whether it is good enough',
+    )
+    .action(async (job: string) => {
+      const { checkVerb } = await verbs();
+      process.exitCode = await checkVerb(job, say);
     });
   program
     .command('new')
     .argument('[folder]', 'where to write', '.')
     .description('write a commented job and shop file to start from')
-    .action((folder: string) => {
+    .action(async (folder: string) => {
+      const { newVerb } = await verbs();
       process.exitCode = newVerb(folder, say, existsSync);
     });
   program
     .command('schema')
     .argument('[folder]', 'where to write', '.')
     .description('write the JSON Schemas for editors, and the reference of all keys')
-    .action((folder: string) => {
+    .action(async (folder: string) => {
+      const { schemaVerb } = await verbs();
       process.exitCode = schemaVerb(folder, say);
     });
   run(program.command('build'))
@@ -79,10 +88,17 @@ function command(): Command {
       '\nExample: flipwright build jigs/wall-clock.yaml\nAll files of a job are written, or none.',
     )
     .action(async (jobs: string[], options: RunOptions & { out: string }) => {
+      const { buildVerb } = await verbs();
       process.exitCode = await buildVerb(jobs, options.out, options, version, say);
     });
   return program;
 }
+
+// Somebody who reads only the first lines has seen what he wanted.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+  process.exit();
+});
 
 try {
   await command().parseAsync();

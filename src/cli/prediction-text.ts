@@ -20,6 +20,10 @@ export function predictionText(job: Job, prediction: Prediction): string {
     '',
     ...needTable(job, prediction),
     '',
+    ...wrapped(
+      'What makes it: parts of the variance; what acts together counts with each, so they may add up to more than 100 %.',
+    ),
+    '',
     ...prediction.needs.flatMap((need) => [...makers(job, prediction, need), '']),
     ...assumedLines(prediction),
     ...wrapped(
@@ -57,7 +61,7 @@ function needTable(job: Job, prediction: Prediction): string[] {
   const rows = prediction.needs.map((need) => [
     need.name.length > 24 ? `${need.name.slice(0, 23)}…` : need.name,
     need.limits.high === null ? '' : `≤ ${lengthText(need.limits.high, units)}`,
-    deviationText(need.mean, units),
+    need.moments === 'no mean' ? 'none' : deviationText(need.mean, units),
     intervalText(need.interval95, units),
     chanceText(need.chance),
     metBy(need, job.goodEnoughShare),
@@ -81,20 +85,31 @@ function makers(job: Job, prediction: Prediction, need: NeedPrediction): string[
       return [`  ${shareText(share)}`, `${line?.words ?? source} (${line?.text ?? ''}${note})`];
     });
   const sure = deviationText(need.sureTo, job.shop.units);
+  const straightGood = chanceText(need.firstOrder.chance);
   const straight = need.firstOrder.agrees
     ? 'A straight-line estimate agrees.'
-    : `A straight-line estimate would say ${chanceText(need.firstOrder.chance)} good: do not rely on one here.`;
+    : straightGood === chanceText(need.chance)
+      ? ''
+      : `A straight-line estimate would say ${straightGood} good: do not rely on one here.`;
   return [
-    `${need.name}: what makes it (shares of the variance)`,
-    ...(rows.length === 0
-      ? ['  nothing is off']
-      : columns(rows, [0]).flatMap((row) => wrapped(row, '        '))),
+    `${need.name}: what makes it`,
+    ...(need.moments !== 'known'
+      ? wrapped(`  ${FEW_READINGS[need.moments]}`, '  ')
+      : rows.length === 0
+        ? ['  nothing is off']
+        : columns(rows, [0]).flatMap((row) => wrapped(row, '        '))),
     ...wrapped(
-      `  The 95 % ends are sure to ${sure}. Worst case, everything at its limit: ${deviationText(need.worst[1], job.shop.units)}. ${straight}`,
+      `  The 95 % ends are sure to ${sure}. Worst case, everything at its limit: ${deviationText(need.worst[1], job.shop.units)}. ${straight}`.trimEnd(),
       '  ',
     ),
   ];
 }
+
+const FEW_READINGS = {
+  'no sd':
+    'three readings of something have no standard deviation: trust the interval and the chance',
+  'no mean': 'two readings of something have no mean: trust the interval and the chance',
+} as const;
 
 function assumedLines(prediction: Prediction): string[] {
   const assumed = prediction.sources.filter((source) => source.because !== null);

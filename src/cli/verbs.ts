@@ -2,8 +2,10 @@ import { basename, extname, join } from 'node:path';
 import { noteText } from '../job/fault.ts';
 import { goodEnough } from '../verdict/needs-met.ts';
 import { differences } from '../verdict/difference.ts';
+import { verdictLine } from '../sheet/verdict-line.ts';
 import { chanceText } from '../sheet/words.ts';
 import { EXIT, Refusal } from './exit.ts';
+import { DEFAULT_SEED } from './options.ts';
 import { predictionJson } from './json.ts';
 import { wrapped } from './lines.ts';
 import { loadJob } from './load.ts';
@@ -32,9 +34,14 @@ export function predictVerb(
   return goodEnough(prediction, job.goodEnoughShare) ? EXIT.good : EXIT.missed;
 }
 
-/** All that is wrong, and all that is assumed. */
-export function checkVerb(path: string, say: Say): number {
+/** Enough trials to tell whether a need is likely missed. */
+const CHECK_OPTIONS: PredictOptions = { seed: DEFAULT_SEED, trials: 10_000 };
+
+/** All that is wrong, all that is assumed, and whether it is likely good enough as it stands. */
+export async function checkVerb(path: string, say: Say): Promise<number> {
   const { job, notes } = loadJob(path);
+  const { stopsFor } = await import('./build-job.ts');
+  stopsFor(job);
   say(`${path}: nothing is wrong`);
   for (const note of notes) say(noteText(note));
   const assumed = assumptionsOf(job);
@@ -44,7 +51,11 @@ export function checkVerb(path: string, say: Say): number {
   for (const { what, text, because } of assumed) {
     for (const line of wrapped(`  ${what}: ${text} (${because})`, '      ')) say(line);
   }
-  return EXIT.good;
+  const prediction = predictJob(job, CHECK_OPTIONS);
+  say('');
+  for (const line of wrapped(verdictLine(prediction, job.goodEnoughShare, job.shop.units)))
+    say(line);
+  return goodEnough(prediction, job.goodEnoughShare) ? EXIT.good : EXIT.missed;
 }
 
 /** Writes a commented job and shop to start from; never over a file that is there. */
@@ -77,7 +88,7 @@ export function schemaVerb(folder: string, say: Say): number {
   return EXIT.good;
 }
 
-/** Builds every job, or nothing at all; with several, tells their difference. */
+/** Builds every job in memory first, then writes each folder whole; with several, tells their difference. */
 export async function buildVerb(
   paths: readonly string[],
   out: string,

@@ -5,9 +5,10 @@ import {
   readdirSync,
   renameSync,
   rmSync,
+  statSync,
   writeFileSync,
 } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { invariant } from '../num/invariant.ts';
 import { Refusal } from './exit.ts';
 
@@ -34,6 +35,7 @@ export function writeTogether(folder: string, files: readonly NewFile[]): Writte
     invariant(/^[\p{L}\p{N}][\p{L}\p{N}._-]*$/u.test(name), `file name ${name}`);
   }
   refuseLinks(folder);
+  refuseFilesAbove(folder);
   const before = existsSync(folder) ? readdirSync(folder) : null;
   const staged: string[] = [];
   const swapped: { readonly name: string; readonly old: string | null }[] = [];
@@ -42,7 +44,9 @@ export function writeTogether(folder: string, files: readonly NewFile[]): Writte
     mkdirSync(folder, { recursive: true });
     for (const { name, bytes } of files) {
       staged.push(`.${name}.new`);
-      writeFileSync(path(`.${name}.new`), bytes);
+      // A stale one, or a link that somebody planted, must not be written through.
+      rmSync(path(`.${name}.new`), { force: true });
+      writeFileSync(path(`.${name}.new`), bytes, { flag: 'wx' });
     }
     for (const { name } of files) {
       const old = existsSync(path(name)) ? `.${name}.old` : null;
@@ -58,9 +62,7 @@ export function writeTogether(folder: string, files: readonly NewFile[]): Writte
     for (const name of staged) rmSync(path(name), { force: true });
     if (before === null) rmSync(folder, { recursive: true, force: true });
     const code = (error as NodeJS.ErrnoException).code ?? 'unknown reason';
-    throw new Refusal(
-      `${folder}: nothing was written (${code}); free the folder or name another with --out`,
-    );
+    throw new Refusal(`${folder}: nothing was written (${code}); free the folder or name another`);
   }
   const replaced = swapped.filter(({ old }) => old !== null);
   for (const { old } of replaced) rmSync(path(old!), { force: true, recursive: true });
@@ -72,11 +74,21 @@ export function writeTogether(folder: string, files: readonly NewFile[]): Writte
   };
 }
 
+/** The folders above must be folders too, as far as they are there. */
+function refuseFilesAbove(folder: string): void {
+  const above = dirname(folder);
+  if (above === folder) return;
+  if (!existsSync(above)) {
+    refuseFilesAbove(above);
+    return;
+  }
+  if (!statSync(above).isDirectory()) throw new Refusal(`${above}: is a file, not a folder`);
+}
+
 function refuseLinks(folder: string): void {
   if (!existsSync(folder)) return;
   const stat = lstatSync(folder);
   if (stat.isSymbolicLink())
-    throw new Refusal(`${folder}: is a link to another place; name a real folder with --out`);
-  if (!stat.isDirectory())
-    throw new Refusal(`${folder}: is a file, not a folder; name another with --out`);
+    throw new Refusal(`${folder}: is a link to another place; name a real folder`);
+  if (!stat.isDirectory()) throw new Refusal(`${folder}: is a file, not a folder; name another`);
 }

@@ -55,8 +55,8 @@ export const DEFAULTS = {
 
 /** Decided by what moves the axes. Lost motion is both ways together, as it is written in a shop file. */
 export const BY_DRIVE = {
-  screw: { lostMotion: '0.06', powerOff: row(LENGTH, '±0.05', 'placing') },
-  belt: { lostMotion: '0.2', powerOff: row(LENGTH, '±0.4', 'placing') },
+  screw: { lostMotion: '0.06', powerOff: row(LENGTH, '±0.05', 'power-up') },
+  belt: { lostMotion: '0.2', powerOff: row(LENGTH, '±0.4', 'power-up') },
 } as const;
 
 /** What one word about the edges says. Slopes over 200 (square, taper) and 300 (crook) mm. */

@@ -11,7 +11,7 @@ shop: shop.yaml
 good-enough: 99 % # chance of each need that counts as met
 
 blank:
-  size: [160 ±0.3, 120 ±0.3, 18 ±0.15] # along X, along Y, thick
+  size: [160.3 -0.6..0, 120 ±0.3, 18 ±0.15] # along X (at the longest), along Y, thick
   material: maple
   grain: along-x
   edges: sawn # as-bought, sawn, jointed or cut-here: how true the edges are

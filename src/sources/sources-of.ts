@@ -41,8 +41,13 @@ function causeOf(job: Job, deviation: Deviation): Cause {
         ? cause('cutter lean X', 'the cutter leaning along X', machine.cutterLeanX)
         : cause('cutter lean Y', 'the cutter leaning along Y', machine.cutterLeanY);
     case 'repeatability':
-    case 'milled-face':
       return cause('repeatability', "the machine's repeatability", machine.repeatability);
+    case 'milled-face':
+      // The same figure, but a face is milled once for all parts.
+      return cause('milled faces', "the machine's repeatability where it milled the stops", {
+        ...machine.repeatability,
+        recurs: 'setup',
+      });
     case 'lost-motion':
       return cause('lost motion', 'lost motion of the drives', machine.lostMotion);
     case 'cutter-radius':

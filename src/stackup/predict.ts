@@ -13,15 +13,18 @@ import { sureTo, toleranceOf } from './sure-to.ts';
 import { runTrials } from './trials.ts';
 import { worstRadius, worstStraightRadius } from './worst.ts';
 import { idOf } from '../num/stream.ts';
+import { chanceInterval } from '../num/textbook.ts';
 
 export interface PredictOptions {
   readonly seed: number;
   readonly trials: number;
 }
 
-/** Trials used for shares, in batches; a share of a half is then known to about 0.015. */
+/** Most of the trials that serve for shares, in batches; a share of a half is then known to about 0.015. */
 const SHARE_BATCHES = 8;
 const CLOUD = 400;
+/** Scatter below this is the rounding of places of some hundred mm, not an effect of anything. */
+const ROUNDING_MM = 1e-10;
 
 /** Predicts every need of a set-up: misfits by Monte Carlo, with first order and worst case beside it. */
 export function predict(
@@ -33,7 +36,7 @@ export function predict(
   const model = modelOf(misfit, sources);
   const results = runTrials(model, options.seed, options.trials);
   const line = straightOf(model);
-  const shares = sharesOf(model, misfit, sources, options.seed);
+  const shares = sharesOf(model, misfit, sources, options);
   return {
     json: 1,
     job: jobName,
@@ -48,13 +51,15 @@ export function predict(
       because: origin.kind === 'assumed' ? origin.because : null,
     })),
     needs: misfit.needs.map((need, k) => {
+      const moments = momentsKnown(sources);
       const [x, y] = [results[2 * k]!, results[2 * k + 1]!];
       const shared = shares(k);
       return {
         name: need.name,
         kind: need.kind,
         ...radial(model, line, k, x, y, need.withinMm),
-        ...shared,
+        ...(moments === 'known' ? shared : { ...shared, shares: [] }),
+        moments,
       };
     }),
   };
@@ -83,7 +88,16 @@ export function modelOf(misfit: MisfitModel, sources: readonly Source[]): Model 
   };
 }
 
-type Radial = Omit<NeedPrediction, 'name' | 'kind' | 'shares' | 'recurring'>;
+/** What the fewest readings among the sources leave to be told. */
+function momentsKnown(sources: readonly Source[]): NeedPrediction['moments'] {
+  const dofs = sources.flatMap(({ distribution }) =>
+    distribution.kind === 'scaled-t' ? [distribution.dof] : [],
+  );
+  const fewest = Math.min(Infinity, ...dofs);
+  return fewest > 2 ? 'known' : fewest > 1 ? 'no sd' : 'no mean';
+}
+
+type Radial = Omit<NeedPrediction, 'name' | 'kind' | 'shares' | 'recurring' | 'moments'>;
 
 function radial(
   model: Model,
@@ -123,6 +137,7 @@ function radial(
         Math.abs(radiusQuantile(straight, 0.975) - interval95[1]) <= toleranceOf(sd, 1),
     },
     chance,
+    chance95: chanceInterval(good, radius.length, 0.95),
     chanceSe: Math.sqrt(Math.max(chance * (1 - chance), 1 / radius.length) / radius.length),
     sureTo: sureTo(radius),
     x: momentsX,
@@ -146,7 +161,7 @@ function sharesOf(
   model: Model,
   misfit: MisfitModel,
   sources: readonly Source[],
-  seed: number,
+  { seed, trials }: PredictOptions,
 ): (need: number) => Pick<NeedPrediction, 'shares' | 'recurring'> {
   const order = sources.flatMap(({ deviations }) => deviations).sort((a, b) => a - b);
   const inputsOf = (some: readonly Source[]): readonly number[] =>
@@ -159,7 +174,8 @@ function sharesOf(
     (_, k) => (out: Float64Array, i: number) =>
       Math.sqrt(out[2 * k * BATCH + i]! ** 2 + out[(2 * k + 1) * BATCH + i]! ** 2),
   );
-  const all = totalShares(model, groups, readings, seed, SHARE_BATCHES);
+  const batches = Math.max(2, Math.min(SHARE_BATCHES, Math.floor(trials / BATCH)));
+  const all = totalShares(model, groups, readings, seed, batches, ROUNDING_MM ** 2);
   return (need) => {
     const found = all[need]!;
     const shares: Share[] = sources

@@ -42,8 +42,14 @@ export interface NeedPrediction {
     readonly chance: number;
     readonly agrees: boolean;
   };
-  /** Chance, 0..1, of being within the limits, and its standard error. */
+  /**
+   * Two readings have no mean and three no standard deviation (JCGM 101 6.4.9): then such figures of
+   * the trials mean nothing, there are no shares, and only interval and chance can be told.
+   */
+  readonly moments: 'known' | 'no sd' | 'no mean';
+  /** Chance, 0..1, of being within the limits, its standard error, and the interval that holds it 95 times in 100. */
   readonly chance: number;
+  readonly chance95: readonly [number, number];
   readonly chanceSe: number;
   /** Numerical tolerance reached for the mean, sd and interval ends, mm (two standard errors). */
   readonly sureTo: number;

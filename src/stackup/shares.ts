@@ -17,6 +17,7 @@ export interface GroupShare {
  * Source: Jansen, Computer Physics Communications 117 (1999) 35-43; Saltelli et al., ibid. 181
  * (2010) 259-270, table 2 (f). The trials are the first `batches` batches of the prediction itself.
  *
+ * @param roundingVariance a variance that is not above this is rounding: it has no causes.
  * @returns `shares[reading][group]`
  */
 export function totalShares(
@@ -25,6 +26,7 @@ export function totalShares(
   readings: readonly Reading[],
   seed: number,
   batches: number,
+  roundingVariance = 0,
 ): readonly (readonly GroupShare[])[] {
   invariant(batches > 1, 'shares need two batches or more');
   const columns = model.inputs.length;
@@ -71,7 +73,7 @@ export function totalShares(
     const variance = (square - (sum * sum) / n) / (n - 1);
     return groups.map((__, g) => {
       const each = sums[r]![g]!;
-      if (variance <= 0) return { share: 0, se: 0 };
+      if (variance <= roundingVariance) return { share: 0, se: 0 };
       const mean = each.square / n;
       const spread = Math.sqrt(Math.max(0, each.fourth / n - mean * mean) / n);
       return { share: mean / (2 * variance), se: spread / (2 * variance) };

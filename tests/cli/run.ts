@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
-const MAIN = join(import.meta.dirname, '..', '..', 'dist', 'cli', 'main.js');
+export const MAIN = join(import.meta.dirname, '..', '..', 'dist', 'cli', 'main.js');
 export const JIGS = join(import.meta.dirname, '..', '..', 'jigs');
 
 export interface Ran {

@@ -30,7 +30,7 @@ export const BROKEN: Readonly<Record<string, readonly string[]>> = {
     'corner-not-along-the-turn.yaml:13:42: turned about-x, near and far edges change places, so a corner at the other end of a fence along X gains nothing; write near-left, or turn: about-y, or a fence along Y',
   ],
   'corner-off-the-fence': [
-    'corner-off-the-fence.yaml:13:42: the fence stands on the near side, and the far-left corner is not on it; write near-left or near-right',
+    'corner-off-the-fence.yaml:13:42: the fence stands on the near side, and the far-left corner is not on it; write near-left or near-right, or fence: left-edge',
   ],
   'crossing-polygon': [
     'crossing-polygon.yaml:8:27: dish crosses itself; write the corners in order, each once',

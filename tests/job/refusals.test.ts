@@ -136,6 +136,21 @@ const IN_THE_JOB: readonly (readonly [part: string, instead: string, said: strin
     'job.yaml:21:47: xy-touched says where a zero is touched, and this one is kept; take it out',
   ],
   [
+    'made: set-by-hand\nzero:\n  front-up: {xy: stops,',
+    'made: milled-in-place\nzero:\n  front-up: {xy: milled-stops, xy-touched: [0, 9],',
+    'job.yaml:20:44: xy-touched says where a zero is touched, and one from milling the stops is not; take it out',
+  ],
+  [
+    '200 ±0.4',
+    '200 ±30',
+    'job.yaml:5:10: a size of 200 mm that may be off by 30 mm is not one part; write at most ±20',
+  ],
+  [
+    'back-up: near-left',
+    'back-up: far-left',
+    'job.yaml:13:42: the fence stands on the near side, and the far-left corner is not on it; write near-left or near-right, or fence: left-edge',
+  ],
+  [
     '[dish, foot]',
     '[dish, dish]',
     'job.yaml:23:52: foot under the dish compares dish with itself; name two features',

@@ -157,6 +157,20 @@ describe('a size with its spread', () => {
     });
     const bare = readSized('280 +-0.4');
     expect(bare.ok && bare.value.nominalMm).toBe(280);
+    const oneSided = readSized('280.4 -0.8..0');
+    expect(oneSided.ok && oneSided.value.nominalMm).toBe(280.4);
+    expect(oneSided.ok && oneSided.value.spread?.distribution).toEqual({
+      kind: 'rectangular',
+      low: -0.8,
+      high: 0,
+    });
+    const inch = readSized('11 1/16 in -1/32 in..0');
+    expect(inch.ok && inch.value.nominalMm).toBeCloseTo(11.0625 * 25.4, 12);
+    expect(inch.ok && inch.value.spread?.distribution).toEqual({
+      kind: 'rectangular',
+      low: -25.4 / 32,
+      high: 0,
+    });
     const alone = readSized('280');
     expect(alone.ok && alone.value.spread).toBe(null);
   });
@@ -167,6 +181,8 @@ describe('a size with its spread', () => {
       '11 ±1/64 in has a unit on one side only; write 11 in ±1/64 in or 11 mm ±1/64 in',
     ],
     ['11 in ±0.4', '11 in ±0.4 has a unit on one side only; write 11 in ±0.4 in or 11 in ±0.4 mm'],
+    ['11 in -1/32..0 in', '-1/32..0 in has a unit on one side only; write the unit on both sides'],
+    ['280 0.4..-1', '0.4..-1 runs from the larger to the smaller; write -1..0.4'],
     ['0 ±0.4', '0 ±0.4 is not above 0; write a size such as 280 ±0.4'],
     ['-5', '-5 is not above 0; write a size such as 280 ±0.4'],
   ])('refuses %s', (text, fault) => {

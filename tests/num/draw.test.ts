@@ -23,7 +23,7 @@ describe('draws', () => {
   it.each(EACH)(
     'have the mean and standard deviation of $kind (four standard errors)',
     (distribution) => {
-      // Moments: JCGM 101:2008 table 1 and 6.4 (through reference/uncertainty.md 1.5, from memory there).
+      // Moments: JCGM 101:2008 table 1 and 6.4 (through tests/reference/uncertainty.md 1.5, from memory there).
       const n = 200_000;
       const draws = new Float64Array(n);
       fillDraws(distribution, streamOf(3, 9, 0, 1), draws, 0, n);

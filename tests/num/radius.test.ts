@@ -11,7 +11,7 @@ const round = (sx: number, sy: number, meanX = 0): Parameters<typeof radiusMomen
 
 describe('the length of a normal vector', () => {
   it('has the quantiles of Rayleigh', () => {
-    // Source: reference/uncertainty.md 8 (closed form sqrt(-2 ln(1 - p))).
+    // Source: tests/reference/uncertainty.md 8 (closed form sqrt(-2 ln(1 - p))).
     for (const [p, r] of [
       [0.25, 0.758528],
       [0.5, 1.17741],
@@ -23,7 +23,7 @@ describe('the length of a normal vector', () => {
   });
 
   it('has the mean and sd of Rice', () => {
-    // Source: reference/uncertainty.md 8, nu / sigma = .5, 1, 2, 5 (computed independently there).
+    // Source: tests/reference/uncertainty.md 8, nu / sigma = .5, 1, 2, 5 (computed independently there).
     for (const [nu, mean, sd] of [
       [0.5, 1.330447, 0.692755],
       [1, 1.548572, 0.775837],
@@ -37,7 +37,7 @@ describe('the length of a normal vector', () => {
   });
 
   it('holds shares of unequal errors within circles as the table does', () => {
-    // Source: reference/uncertainty.md 8, circle table, sigma 1 and c (computed independently there).
+    // Source: tests/reference/uncertainty.md 8, circle table, sigma 1 and c (computed independently there).
     for (const [c, p, r] of [
       [0, 0.95, 1.95996],
       [0.3, 0.5, 0.74994],
@@ -51,7 +51,7 @@ describe('the length of a normal vector', () => {
   });
 
   it('does not linearise near zero', () => {
-    // Source: JCGM 102:2011, 9.3, x1 = 0.001 and 0.010, u = 0.010 (exact moments, reference/uncertainty.md 2).
+    // Source: JCGM 102:2011, 9.3, x1 = 0.001 and 0.010, u = 0.010 (exact moments, tests/reference/uncertainty.md 2).
     const near = radiusMoments(round(0.01, 0.01, 0.001));
     expect(near.mean).toBeCloseTo(0.0125645, 6);
     expect(near.sd).toBeCloseTo(0.0065677, 6);

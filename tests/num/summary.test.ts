@@ -30,7 +30,7 @@ describe('summaries', () => {
   });
 
   it('knows how sure a number must be', () => {
-    // Source: JCGM 101:2008, 7.9.2 and its examples (through reference/uncertainty.md 1.7).
+    // Source: JCGM 101:2008, 7.9.2 and its examples (through tests/reference/uncertainty.md 1.7).
     expect(toleranceOf(0.00035, 2)).toBeCloseTo(5e-6, 12);
     expect(toleranceOf(0.00035, 1)).toBeCloseTo(5e-5, 12);
     expect(toleranceOf(2, 1)).toBeCloseTo(0.5, 12);

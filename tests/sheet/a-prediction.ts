@@ -34,6 +34,8 @@ function needPrediction(
     firstOrder: { mean: 1.3 * sizeMm, sd: 0.7 * sizeMm, chance, agrees: true },
     chance,
     chanceSe: 0.001,
+    moments: 'known',
+    chance95: [chance - 0.002, Math.min(1, chance + 0.002)],
     sureTo: 0.001,
     shares: [
       { source: 'length of the blank', share: 0.617, se: 0.004 },

@@ -1,5 +1,5 @@
 // JCGM 101:2008 clause 9.2 (additive models) and the sensitivity functions, through the very engine
-// that predicts jobs. Inputs and exact values: reference/uncertainty.md 1.1 and 5.
+// that predicts jobs. Inputs and exact values: tests/reference/uncertainty.md 1.1 and 5.
 import { describe, expect, it } from 'vitest';
 import { BATCH } from '../../src/num/batch.ts';
 import type { Distribution } from '../../src/num/distribution.ts';
@@ -98,7 +98,7 @@ describe('JCGM 101 clause 9.2, additive models', () => {
 describe('shares', () => {
   const uniform: Distribution = { kind: 'rectangular', low: -Math.PI, high: Math.PI };
   it('are those of Ishigami, a = 7, b = 0.1', () => {
-    // Source: reference/uncertainty.md 5: ST = 0.5575889, 0.4424111, 0.2436837.
+    // Source: tests/reference/uncertainty.md 5: ST = 0.5575889, 0.4424111, 0.2436837.
     const model: Model = {
       inputs: [0, 1, 2].map((id) => ({ id, distribution: uniform })),
       outputCount: 1,

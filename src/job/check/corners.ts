@@ -31,7 +31,7 @@ export function checkCorners(context: Context, { raw }: Known): void {
       context,
       [stops.corner, 'back-up'],
       `the fence stands on the ${side} side, and the ${backUp} corner is not on it`,
-      `write ${sound}`,
+      `write ${sound}${otherFence(frontUp, backUp, edges, fence)}`,
     );
     return;
   }
@@ -46,6 +46,12 @@ export function checkCorners(context: Context, { raw }: Known): void {
     `turned ${turned}, ${changing} edges change places, so a corner at the other end of a fence along ${along} gains nothing`,
     `write ${frontUp}, or turn: ${runsAlongX ? 'about-y' : 'about-x'}, or a fence along ${runsAlongX ? 'Y' : 'X'}`,
   );
+}
+
+/** The other edge at the front-up corner, when a fence there would hold both corners. */
+function otherFence(frontUp: Corner, backUp: Corner, edges: readonly Edge[], fence: Edge): string {
+  const other = edges.find((edge) => edge !== fence)!;
+  return backUp !== frontUp && backUp.includes(SIDE_OF[other]) ? `, or fence: ${other}-edge` : '';
 }
 
 /** The blank's edges at a corner of the bed, front up. */

@@ -4,11 +4,14 @@ import type { KnownFeature } from '../resolve/features.ts';
 import type { KnownNeed } from '../resolve/needs.ts';
 import type { RawJob } from '../schema/raw-job.ts';
 import { checkBed } from './bed.ts';
+import { noteBetweenStops } from './between-stops.ts';
 import { checkContacts } from './contacts.ts';
 import { checkCorners } from './corners.ts';
 import { noteDepth } from './depth.ts';
 import { checkFeatures } from './features.ts';
+import { noteMeeting } from './meeting.ts';
 import { checkNeeds } from './needs.ts';
+import { checkTouchPlaces } from './touch-place.ts';
 import { checkZeros } from './zero.ts';
 
 /** What could be made out of a job; null for what is faulty and told already. */
@@ -31,6 +34,9 @@ export function checkJob(context: Context, known: Known): void {
   checkCorners(context, known);
   checkContacts(context, known);
   checkZeros(context, known);
+  checkTouchPlaces(context, known);
   checkNeeds(context, known);
   noteDepth(context, known);
+  noteBetweenStops(context, known);
+  noteMeeting(context, known);
 }

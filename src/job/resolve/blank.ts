@@ -3,9 +3,11 @@ import { DEFAULTS } from '../defaults.ts';
 import type { Blank, Spread } from '../job.ts';
 import type { RawBlank } from '../schema/raw-job.ts';
 import type { RawSpread } from '../schema/raw-shop.ts';
-import type { Context } from './context.ts';
-import { fault } from './context.ts';
 import { cupOf } from './cup.ts';
+import { limitsOf } from '../../num/spread-of.ts';
+import { said } from '../text/said.ts';
+import type { At, Context } from './context.ts';
+import { fault } from './context.ts';
 import type { EdgeSpreads } from './edges.ts';
 import { mm } from './lengths.ts';
 import type { KnownSize } from './sized.ts';
@@ -17,6 +19,9 @@ export function blankOf(context: Context, raw: RawBlank, edges: EdgeSpreads): Bl
   const [width, height, thick] = raw.size.map((size, index) =>
     sizeAt(context, [raw.size, index], size, 'part'),
   ) as [KnownSize | null, KnownSize | null, KnownSize | null];
+  [width, height, thick].forEach((size, index) => {
+    if (size !== null) checkWide(context, [raw.size, index], size);
+  });
   const at = calipered(context, raw, width, height);
   if (width === null || height === null || thick === null) return null;
   const edge = (key: EdgeKey, fallback: Default | Spread): Spread => {
@@ -47,6 +52,21 @@ export function blankOf(context: Context, raw: RawBlank, edges: EdgeSpreads): Bl
     swarf: gapAt(context, [raw, 'swarf'], raw.swarf, DEFAULTS.swarf, 'swarf'),
     ...at,
   };
+}
+
+/** A blank that may be off by more than this share of its size is not one part. */
+const WIDEST_SHARE = 0.1;
+
+function checkWide(context: Context, at: At, { nominalMm, spread }: KnownSize): void {
+  if (spread === null) return;
+  const widest = Math.max(...limitsOf(spread.distribution).map(Math.abs));
+  if (widest <= WIDEST_SHARE * nominalMm) return;
+  fault(
+    context,
+    at,
+    `a size of ${said(nominalMm)} mm that may be off by ${said(widest)} mm is not one part`,
+    `write at most ±${said(WIDEST_SHARE * nominalMm)}`,
+  );
 }
 
 /** How a slope that is stated is read where the edges' word has no row for it. */

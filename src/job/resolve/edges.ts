@@ -52,8 +52,8 @@ export function edgesOf(
 /**
  * Edges trimmed on this machine. Both ends of a size are cut with the same cutter, so the size is off
  * by twice its radius error (of the first flat cutter). Squareness is as far off as the machine's
- * axes. Both are drawn anew for each part, independent of the machine's own draw, which can only
- * make the prediction more careful.
+ * axes. Both are drawn anew for each part, independent of the machine's own draw: an approximation,
+ * since the machine that trimmed the edges is the one that cuts.
  */
 function cutHere(
   context: Context,

@@ -26,6 +26,9 @@ export function zerosOf(context: Context, raw: RawZeros, bench: Bench): Job['zer
   return frontUp === null || backUp === null ? null : { frontUp, backUp };
 }
 
+/** A touch that is further off than this has touched something else. */
+const LARGEST_BIAS_MM = 2;
+
 function zeroOf(context: Context, raw: RawZero, bench: Bench): Zero | null {
   const xy = xyOf(context, raw, bench);
   const touched = raw['z-touched'];
@@ -51,7 +54,14 @@ function xyOf(context: Context, raw: RawZero, bench: Bench): ZeroXy | null {
     case 'middle':
       return { kind: raw.xy, at, tool: toolOf(context, raw, bench, DEFAULTS.restingTouch) };
     case 'milled-stops':
-      return { kind: raw.xy, at };
+      if (touched !== undefined)
+        fault(
+          context,
+          [raw, 'xy-touched'],
+          'xy-touched says where a zero is touched, and one from milling the stops is not',
+          'take it out',
+        );
+      return { kind: raw.xy, at: null };
     case 'kept':
       return keptOf(context, raw, bench.machine);
   }
@@ -103,6 +113,13 @@ function toolOf(context: Context, raw: RawZero, bench: Bench, row: Default): Tou
   const fallback = { ...DEFAULTS.paperTouch, recurs: row.recurs };
   const spread = spreadAt(context, [tool, 'spread'], tool.spread, fallback);
   const biasMm = tool.bias === undefined ? 0 : mm(tool.bias);
+  if (Math.abs(biasMm) > LARGEST_BIAS_MM)
+    fault(
+      context,
+      [tool, 'bias'],
+      `${name} is always ${biasMm} mm off, which is no touch`,
+      `write at most ${LARGEST_BIAS_MM} mm, or measure the tool's thickness again`,
+    );
   const distribution = shifted(spread.distribution, biasMm);
   if (distribution === null)
     fault(

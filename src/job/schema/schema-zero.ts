@@ -9,11 +9,23 @@ export const zero = keyed<raw.RawZero>({
     'what X and Y are found on',
     'milled-stops',
   ),
-  'xy-touched': optional(about(pairOf(q.place()), 'where: X at that y, Y at that x', [140, 90])),
+  'xy-touched': optional(
+    about(
+      pairOf(q.place()),
+      'where: X at that y, Y at that x; counted from the left and near side of the place where the blank lies on the bed, whichever face is up',
+      [140, 90],
+    ),
+  ),
   kept: optional(
     about(oneOf('held', 're-homed', 'power-off'), 'what happened to a zero that is kept', 'held'),
   ),
   z: about(oneOf('top', 'bed'), 'what Z is found on', 'top'),
-  'z-touched': optional(about(pairOf(q.place()), 'where Z is touched', [140, 90])),
+  'z-touched': optional(
+    about(
+      pairOf(q.place()),
+      'where Z is touched; counted from the left and near side of the place where the blank lies on the bed, whichever face is up',
+      [140, 90],
+    ),
+  ),
   with: optional(about(text(), 'a touch tool of the shop file', 'paper')),
 });

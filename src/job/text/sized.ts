@@ -15,11 +15,12 @@ export interface Sized {
 }
 
 const SIZE_THEN_SPREAD = /^(.*?)\s*(±.*|half-normal\s.*|arcsine\s.*)$/;
+const SIZE_THEN_RANGE = /^(.*?\S)\s+([-\d]\S*(?:\s*(?:mm|in|"))?\s*\.\..*)$/;
 
-/** `280 ±0.4`, `11 in ±1/64 in`, `280`: a size above 0 with the spread that follows it. */
+/** `280 ±0.4`, `11 in ±1/64 in`, `280.4 -0.8..0`, `280`: a size above 0 with the spread that follows it. */
 export function readSized(written: string): Result<Sized, TextFault> {
   const text = plainSigns(written);
-  const parts = SIZE_THEN_SPREAD.exec(text);
+  const parts = SIZE_THEN_SPREAD.exec(text) ?? SIZE_THEN_RANGE.exec(text);
   const nominal = readLength(parts?.[1] ?? text);
   if (!nominal.ok) return nominal;
   if (nominal.value.value <= 0)

@@ -94,6 +94,9 @@ const FORMS: readonly (readonly [RegExp, Build])[] = [
   [/^(.*?)\s*\.\.\s*(.*)$/, range],
 ];
 
+/** A figure or fraction without a unit: it shares the one written at the end of a range. */
+const BARE = /^-?\s*[\d./\s-]+$/;
+
 function range(
   quantity: Quantity,
   text: string,
@@ -101,7 +104,7 @@ function range(
   second: string,
 ): Result<ReadSpread, TextFault> {
   const tail = quantity.sharedTail(second);
-  const firstText = tail !== null && readNumber(first) !== null ? first + tail : first;
+  const firstText = tail !== null && BARE.test(first) ? first + tail : first;
   const low = readWithin(quantity, text, firstText);
   const high = readWithin(quantity, text, second);
   if (!low.ok) return low;
@@ -109,7 +112,9 @@ function range(
   const [a, b] = [low.value, high.value];
   if (a.value > b.value)
     return textFault(`${text} runs from the larger to the smaller`, `write ${second}..${first}`);
-  if ((a.unit === null) !== (b.unit === null) && a.value !== 0 && b.value !== 0)
+  const isBare = (one: Measured, beside: Measured): boolean =>
+    one.unit === null && one.value !== 0 && beside.unit !== null;
+  if (isBare(a, b) || isBare(b, a))
     return textFault(`${text} has a unit on one side only`, 'write the unit on both sides');
   const unit = a.value === 0 ? b.unit : a.unit;
   if (a.value === b.value)

@@ -1,0 +1,44 @@
+import type { Feature } from '../job.ts';
+import type { Context } from '../resolve/context.ts';
+import { fault } from '../resolve/context.ts';
+import { pointMm } from '../resolve/lengths.ts';
+import { said } from '../text/said.ts';
+import { extentOf } from './extent.ts';
+import type { Known } from './job.ts';
+
+/** Z cannot be touched on top where the first placing has cut right through. */
+export function checkTouchPlaces(context: Context, known: Known): void {
+  const { raw, features, blank } = known;
+  if (raw.zero === undefined || blank === null) return;
+  const first = raw.first ?? 'front';
+  const second = first === 'front' ? 'back' : 'front';
+  const zero = raw.zero[`${second}-up`];
+  const touched = zero['z-touched'];
+  if (touched === undefined || zero.z !== 'top') return;
+  const place = pointMm(touched);
+  const size = { x: blank.widthMm, y: blank.heightMm };
+  // With the back up the blank lies mirrored about the turn.
+  const mirrored = second === 'back';
+  const at = {
+    x: mirrored && raw.turn === 'about-y' ? size.x - place.x : place.x,
+    y: mirrored && raw.turn === 'about-x' ? size.y - place.y : place.y,
+  };
+  const hole = features.find(
+    ({ feature }) => feature.face === first && feature.through && isOver(feature, at),
+  );
+  if (hole === undefined) return;
+  fault(
+    context,
+    [zero, 'z-touched'],
+    `${hole.feature.name} is cut right through before, so at [${said(place.x)}, ${said(place.y)}] there is no top to touch`,
+    'name a place that is still there',
+  );
+}
+
+/** Within a feature's outline (of shapes with corners: within the rectangle around it). */
+function isOver(feature: Feature, at: { readonly x: number; readonly y: number }): boolean {
+  if (feature.shape.kind === 'circle')
+    return Math.hypot(at.x - feature.at.x, at.y - feature.at.y) <= feature.shape.diameterMm / 2;
+  const { x, y } = extentOf(feature);
+  return at.x >= x[0] && at.x <= x[1] && at.y >= y[0] && at.y <= y[1];
+}

@@ -26,8 +26,9 @@ export interface ReadJob {
 
 /** The files that a job names, as they are written: relative to the job file. None when it cannot be read. */
 export function filesNamedBy(jobFile: NamedBytes): readonly string[] {
-  const { shop } = readJobFile(jobFile).sound ?? {};
-  return shop === undefined || shop === '' ? [] : [shop];
+  const { shop, front = [], back = [] } = readJobFile(jobFile).sound ?? {};
+  const drawings = [...front, ...back].flatMap(({ outline }) => outline?.drawing ?? []);
+  return [...new Set([shop ?? '', ...drawings])].filter((name) => name !== '');
 }
 
 /**
@@ -53,6 +54,7 @@ export function readJob(
     job: job.sound,
     shop: shop.sound,
     parts,
+    drawings: files,
     places,
     touched,
     spoilt,

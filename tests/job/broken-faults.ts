@@ -196,7 +196,7 @@ export const BROKEN: Readonly<Record<string, readonly string[]>> = {
     'two-needs-of-one-name.yaml:24:12: a second need is called foot under the dish; give each its own name',
   ],
   'two-shapes': [
-    'two-shapes.yaml:8:5: the feature dish has 2 shapes: circle, slot; write one of circle, rectangle, slot or polygon',
+    'two-shapes.yaml:8:5: the feature dish has 2 shapes: circle, slot; write one of circle, rectangle, slot, polygon or outline',
   ],
   'two-side-buttons': [
     'two-side-buttons.yaml:16:15: the side stop has 2 buttons, and the blank slides against 1; write one distance such as 90, or {arm: [20, 160]}',

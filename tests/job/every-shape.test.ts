@@ -67,6 +67,12 @@ describe('the job of every shape', () => {
     });
   });
 
+  it('has the outline of a drawing, its origin at the place it is given', () => {
+    const badge = feature('badge');
+    expect(badge?.at).toEqual({ x: 10, y: 10 });
+    expect(badge?.shape.kind === 'outline' && badge.shape.path.length).toBe(5);
+  });
+
   it('has the machine, the bed and what hangs above the tip', () => {
     expect(job?.shop.units).toBe('inch');
     expect(job?.shop.machine.aboveTip).toEqual({

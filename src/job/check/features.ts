@@ -46,7 +46,7 @@ function checkPlace(context: Context, blank: Blank, { feature, raw }: KnownFeatu
     const index = axis === 'x' ? 0 : 1;
     fault(
       context,
-      raw.at === undefined ? [raw, 'polygon'] : [raw.at, index],
+      raw.at === undefined ? [raw, feature.shape.kind] : [raw.at, index],
       `${feature.name} reaches ${axis} = ${said(out)} mm, and the blank spans 0 to ${said(sizes[axis])} mm`,
       'move it, or make it smaller',
     );

@@ -1,7 +1,7 @@
 import type { Context } from '../resolve/context.ts';
 import { note } from '../resolve/context.ts';
-import { extentOf, type Extent } from './extent.ts';
 import type { Known } from './job.ts';
+import { overlapInPlan } from './overlap.ts';
 
 /**
  * Says which cuts from the two faces meet and leave nothing between them, in case that is not meant;
@@ -16,20 +16,13 @@ export function noteMeeting(context: Context, { blank, features, needs }: Known)
       const left = blank.thickMm - front.feature.depthMm - back.feature.depthMm;
       const names = [front.feature.name, back.feature.name];
       const meant = needs.some(
-        ({ need }) =>
-          need.kind === 'concentric' && need.features.every((name) => names.includes(name)),
+        ({ need }) => 'features' in need && need.features.every((name) => names.includes(name)),
       );
-      if (meant || left > 0 || !overlap(extentOf(front.feature), extentOf(back.feature))) continue;
+      if (meant || left > 0 || !overlapInPlan(front.feature, back.feature)) continue;
       note(
         context,
         [back.raw, 'depth'],
         `${back.feature.name} meets ${front.feature.name} from the other face: nothing is left between them`,
       );
     }
-}
-
-function overlap(one: Extent, other: Extent): boolean {
-  return (['x', 'y'] as const).every(
-    (axis) => one[axis][0] < other[axis][1] && other[axis][0] < one[axis][1],
-  );
 }

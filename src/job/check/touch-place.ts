@@ -1,9 +1,10 @@
+import { isInsidePath } from '../../plane/path-distance.ts';
+import { featurePath } from '../feature-path.ts';
 import type { Feature } from '../job.ts';
 import type { Context } from '../resolve/context.ts';
 import { fault } from '../resolve/context.ts';
 import { pointMm } from '../resolve/lengths.ts';
 import { said } from '../text/said.ts';
-import { extentOf } from './extent.ts';
 import type { Known } from './job.ts';
 
 /** Z cannot be touched on top where the first placing has cut right through. */
@@ -35,10 +36,6 @@ export function checkTouchPlaces(context: Context, known: Known): void {
   );
 }
 
-/** Within a feature's outline (of shapes with corners: within the rectangle around it). */
-function isOver(feature: Feature, at: { readonly x: number; readonly y: number }): boolean {
-  if (feature.shape.kind === 'circle')
-    return Math.hypot(at.x - feature.at.x, at.y - feature.at.y) <= feature.shape.diameterMm / 2;
-  const { x, y } = extentOf(feature);
-  return at.x >= x[0] && at.x <= x[1] && at.y >= y[0] && at.y <= y[1];
-}
+/** Where a feature that is cut through leaves nothing: within its outline, unless that is the part itself. */
+const isOver = (feature: Feature, at: Feature['at']): boolean =>
+  feature.cut !== 'profile-outside' && isInsidePath(at, featurePath(feature));

@@ -20,38 +20,48 @@ export function dxfPieces(
   if (!file.ok) return file;
   const mmInUnit = mmInUnitOf(file.value.unitsCode, units);
   if (!mmInUnit.ok) return mmInUnit;
-  const on = file.value.entities.filter((entity) => textIn(entity, 8) === layer);
-  const layers = [...new Set(file.value.entities.map((entity) => textIn(entity, 8)))].filter(
-    (name) => name !== '',
-  );
-  if (on.length === 0)
+  const drawn = polylinesTogether(file.value.entities);
+  const on = drawn.filter(({ head }) => textIn(head, 8) === layer);
+  if (on.length === 0) {
+    const layers = [...new Set(drawn.map(({ head }) => textIn(head, 8)))];
     return textFault(
-      `no layer is called ${layer}`,
-      suggestion(layer, layers, 'layer with anything on it'),
+      `no layer with anything on it is called ${layer}`,
+      suggestion(
+        layer,
+        layers.filter((name) => name !== ''),
+        'layer',
+      ),
     );
+  }
   const chains: Chain[] = [];
   const faults: TextFault[] = [];
-  let polyline: { head: Entity; corners: Entity[] } | null = null;
-  const endPolyline = (): void => {
-    if (polyline !== null) take(oldPolyline(polyline.head, polyline.corners, mmInUnit.value));
-    polyline = null;
-  };
-  const take = (chain: Result<Chain, TextFault> | null): void => {
-    if (chain === null) return;
+  for (const { head, corners } of on) {
+    const chain =
+      head.type === 'POLYLINE'
+        ? oldPolyline(head, corners, mmInUnit.value)
+        : chainOf(head, mmInUnit.value);
+    if (chain === null) continue;
     if (chain.ok) chains.push(chain.value);
     else faults.push(...chain.faults);
-  };
-  for (const entity of on) {
-    if (entity.type === 'VERTEX') {
-      polyline?.corners.push(entity);
-      continue;
-    }
-    endPolyline();
-    if (entity.type === 'POLYLINE') polyline = { head: entity, corners: [] };
-    else take(chainOf(entity, mmInUnit.value));
   }
-  endPolyline();
   return faults.length > 0 ? faulty(faults) : ok({ chains, called: `layer ${layer}`, note: null });
+}
+
+interface Drawn {
+  readonly head: Entity;
+  /** Of an old polyline, which writes each corner as an entity of its own. */
+  readonly corners: readonly Entity[];
+}
+
+/** Every entity of the model, old polylines with their corners. */
+function polylinesTogether(entities: readonly Entity[]): readonly Drawn[] {
+  const drawn: { head: Entity; corners: Entity[] }[] = [];
+  for (const entity of entities) {
+    if (entity.type === 'VERTEX') drawn.at(-1)?.corners.push(entity);
+    // 67: on the paper, not in the model.
+    else if (numberOf(entity, 67, 0) !== 1) drawn.push({ head: entity, corners: [] });
+  }
+  return drawn;
 }
 
 /** Source: DXF reference, header variable $INSUNITS: 1 inches, 4 millimetres, 5 centimetres, 6 metres, 13 microns. */

@@ -13,13 +13,16 @@ const LARGEST_BYTES = 1_000_000;
 const PLUS_MINUS_LATIN1 = 0xb1;
 
 /** The text of a UTF-8 file, without its byte-order mark, or why these bytes are not one. */
-export function textOf({ name, bytes }: NamedBytes): Result<string, Fault> {
+export function textOf(
+  { name, bytes }: NamedBytes,
+  largestBytes = LARGEST_BYTES,
+): Result<string, Fault> {
   const wrong = (at: number, message: string, instead: string): Result<never, Fault> =>
     faulty([{ file: name, ...placeOfByte(bytes, at), message, instead }]);
-  if (bytes.length > LARGEST_BYTES)
+  if (bytes.length > largestBytes)
     return wrong(
       0,
-      `the file has ${bytes.length} bytes, and at most ${LARGEST_BYTES} are read`,
+      `the file has ${bytes.length} bytes, and at most ${largestBytes} are read`,
       'name a job or shop file',
     );
   if ((bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff))

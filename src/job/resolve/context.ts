@@ -13,6 +13,8 @@ export interface Context {
   readonly touched: ReadonlySet<object>;
   /** Those out of which a faulty value was taken: no conclusions from what is left. */
   readonly spoilt: ReadonlySet<object>;
+  /** Drawings that are there, by the words of the job. */
+  readonly drawings: ReadonlyMap<string, Uint8Array>;
   /** What the gauges of the shop are good to, by name, and the mapping they stand in. */
   readonly gauges: Readonly<Record<string, Written>>;
 }

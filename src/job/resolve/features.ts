@@ -7,6 +7,7 @@ import type { Drawer } from './cutters.ts';
 import { cutterNamed } from './cutters.ts';
 import { cutOf, depthOf } from './depth.ts';
 import { mm, pointMm, radians } from './lengths.ts';
+import { outlineOf } from './outline.ts';
 import { assumed } from './spread.ts';
 
 /** A feature, and the mapping it was written in. */
@@ -61,7 +62,7 @@ const noCutter = (name: string): Cutter => ({
   feedMmPerMin: null,
 });
 
-const SHAPES = ['circle', 'rectangle', 'slot', 'polygon'] as const;
+const SHAPES = ['circle', 'rectangle', 'slot', 'polygon', 'outline'] as const;
 
 function shapeOf(context: Context, raw: RawFeature, cutter: Cutter): Shape | null {
   const given = SHAPES.filter((key) => raw[key] !== undefined);
@@ -73,7 +74,7 @@ function shapeOf(context: Context, raw: RawFeature, cutter: Cutter): Shape | nul
         given.length === 0
           ? `the feature ${raw.name} has no shape`
           : `the feature ${raw.name} has ${given.length} shapes: ${given.join(', ')}`,
-        'write one of circle, rectangle, slot or polygon',
+        'write one of circle, rectangle, slot, polygon or outline',
       );
     return null;
   }
@@ -88,6 +89,7 @@ function shapeOf(context: Context, raw: RawFeature, cutter: Cutter): Shape | nul
   if (raw.slot !== undefined)
     return { kind: 'slot', lengthMm: mm(raw.slot[0]), widthMm: mm(raw.slot[1]) };
   if (raw.polygon !== undefined) return polygonOf(raw.polygon);
+  if (raw.outline !== undefined) return outlineOf(context, raw.outline);
   if (raw.rectangle === undefined) return null;
   const [width, height] = raw.rectangle;
   return {
@@ -120,7 +122,8 @@ function polygonOf(raw: NonNullable<RawFeature['polygon']>): Shape {
 
 function placeOf(context: Context, raw: RawFeature): Feature['at'] | null {
   if (raw.at !== undefined) return pointMm(raw.at);
-  if (raw.polygon !== undefined && !context.touched.has(raw)) return { x: 0, y: 0 };
+  const hasOrigin = raw.polygon !== undefined || raw.outline !== undefined;
+  if (hasOrigin && !context.touched.has(raw)) return { x: 0, y: 0 };
   if (!context.touched.has(raw))
     fault(
       context,

@@ -31,6 +31,7 @@ export interface SoundFiles {
   readonly shop: Partial<RawShop> | null;
   /** The shop as this job sees it. */
   readonly parts: RawShopParts;
+  readonly drawings: ReadonlyMap<string, Uint8Array>;
   readonly places: Places;
   readonly touched: ReadonlySet<object>;
   readonly spoilt: ReadonlySet<object>;
@@ -49,7 +50,15 @@ export interface Resolved {
 export function resolved(files: SoundFiles): Resolved {
   const { job: raw, parts, places, touched, spoilt } = files;
   const [faults, notes]: [Fault[], Note[]] = [[], []];
-  const context: Context = { places, faults, notes, touched, spoilt, gauges: parts.gauges ?? {} };
+  const context: Context = {
+    places,
+    faults,
+    notes,
+    touched,
+    spoilt,
+    drawings: files.drawings,
+    gauges: parts.gauges ?? {},
+  };
   const { shop, drawer, known } = shopOf(context, files);
   const edges = edgesOf(context, raw.blank ?? NO_BLANK, shop.machine, shop.cutters);
   const blank = raw.blank === undefined ? null : blankOf(context, raw.blank, edges);

@@ -65,6 +65,7 @@ export interface RawFeature {
   readonly rectangle?: readonly [Written, Written] | undefined;
   readonly slot?: readonly [Written, Written] | undefined;
   readonly polygon?: readonly RawPlace[] | undefined;
+  readonly outline?: RawOutline | undefined;
   readonly 'corner-radius'?: Written | undefined;
   readonly at?: RawPlace | undefined;
   readonly turned?: Written | undefined;
@@ -72,6 +73,12 @@ export interface RawFeature {
   readonly chamfer?: Written | undefined;
   readonly depth?: Written | undefined;
   readonly cutter: string;
+}
+
+export interface RawOutline {
+  readonly drawing: string;
+  readonly named: string;
+  readonly units?: 'mm' | 'inch' | undefined;
 }
 
 export interface RawStops {

@@ -15,11 +15,24 @@ export const feature = keyed<raw.RawFeature>({
       [0, 20],
     ]),
   ),
+  outline: optional(
+    about(
+      keyed<raw.RawOutline>({
+        drawing: about(text(), 'a DXF or SVG file, from this file', 'part.dxf'),
+        named: about(text(), 'a layer of the DXF, or an id or label in the SVG', 'rebate'),
+        units: optional(
+          about(oneOf('mm', 'inch'), 'of a DXF that does not say its units itself', 'mm'),
+        ),
+      }),
+      "one closed outline of a drawing, with the drawing's own origin (of an SVG, the lower-left corner of its page) at `at`",
+      { drawing: 'part.dxf', named: 'rebate' },
+    ),
+  ),
   'corner-radius': optional(about(q.distance(), "of a rectangle; left out, the cutter's", 3.2)),
   at: optional(
     about(
       pairOf(q.place()),
-      "centre, from the blank's lower-left corner seen from the front",
+      "centre, from the blank's lower-left corner seen from the front; left out for a polygon or outline, that corner",
       [140, 90],
     ),
   ),

@@ -1,7 +1,7 @@
 import type { Default } from '../defaults.ts';
 import { DEFAULTS } from '../defaults.ts';
 import type { Blank, Spread } from '../job.ts';
-import type { RawBlank } from '../schema/raw-job.ts';
+import type { RawBetween, RawBlank } from '../schema/raw-job.ts';
 import type { RawSpread } from '../schema/raw-shop.ts';
 import { cupOf } from './cup.ts';
 import { limitsOf } from '../../num/spread-of.ts';
@@ -10,12 +10,18 @@ import type { At, Context } from './context.ts';
 import { fault } from './context.ts';
 import type { EdgeSpreads } from './edges.ts';
 import { mm } from './lengths.ts';
+import { movementsOf } from './movement.ts';
 import type { KnownSize } from './sized.ts';
 import { sizeAt } from './sized.ts';
 import { assumed, gapAt, spreadAt } from './spread.ts';
 
 /** The blank; null, with its faults, when its size is not known. */
-export function blankOf(context: Context, raw: RawBlank, edges: EdgeSpreads): Blank | null {
+export function blankOf(
+  context: Context,
+  raw: RawBlank,
+  between: RawBetween | undefined,
+  edges: EdgeSpreads,
+): Blank | null {
   const [width, height, thick] = raw.size.map((size, index) =>
     sizeAt(context, [raw.size, index], size, 'part'),
   ) as [KnownSize | null, KnownSize | null, KnownSize | null];
@@ -44,8 +50,7 @@ export function blankOf(context: Context, raw: RawBlank, edges: EdgeSpreads): Bl
     bevelSpread: edge('bevel', edges.bevel),
     crookSpread: edge('crook', edges.crook),
     bumpSpread: edge('bumps', edges.bumps),
-    movementX: movement(context, raw, 'x'),
-    movementY: movement(context, raw, 'y'),
+    ...movementsOf(context, raw, between, thick.nominalMm),
     thicknessTaperX: thicknessTaper(context, raw, 'x'),
     thicknessTaperY: thicknessTaper(context, raw, 'y'),
     cup: cupOf(context, raw),
@@ -75,12 +80,6 @@ const A_SLOPE: Default = { ...DEFAULTS.lean, recurs: 'part' };
 type EdgeKey = 'square' | 'taper-x' | 'taper-y' | 'bevel' | 'crook' | 'bumps';
 
 const isSpread = (fallback: Default | Spread): fallback is Spread => 'distribution' in fallback;
-
-function movement(context: Context, raw: RawBlank, axis: 'x' | 'y'): Spread {
-  const written = raw.movement;
-  if (written?.[axis] === undefined) return assumed(DEFAULTS.movement);
-  return spreadAt(context, [written, axis], written[axis], DEFAULTS.movement);
-}
 
 /** One spread is for both directions, each with its own draw; `{x:, y:}` says them apart. */
 function thicknessTaper(context: Context, raw: RawBlank, axis: 'x' | 'y'): Spread {

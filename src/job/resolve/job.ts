@@ -61,7 +61,8 @@ export function resolved(files: SoundFiles): Resolved {
   };
   const { shop, drawer, known } = shopOf(context, files);
   const edges = edgesOf(context, raw.blank ?? NO_BLANK, shop.machine, shop.cutters);
-  const blank = raw.blank === undefined ? null : blankOf(context, raw.blank, edges);
+  const blank =
+    raw.blank === undefined ? null : blankOf(context, raw.blank, raw['between-placings'], edges);
   const thickMm = blank?.thickMm ?? Infinity;
   const bench = { tools: parts['touch-off'] ?? {}, isKnown: files.shop !== null, machine: known };
   const features = [

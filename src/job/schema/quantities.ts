@@ -1,3 +1,4 @@
+import { readHumidity, readTemperature } from '../text/air.ts';
 import { ANGLE } from '../text/angle.ts';
 import { LENGTH } from '../text/length.ts';
 import type { Quantity } from '../text/quantity.ts';
@@ -37,6 +38,18 @@ export const within = (): Schema<Written> =>
 
 /** Whether a text is meant as a slope and not as a length. */
 export const isSlope = (written: Written): boolean => /\sper\s|deg|°/.test(String(written));
+
+/** Relative humidity from the driest to the dampest. */
+export const humidity = (): Schema<Written> =>
+  written('write the driest and the dampest such as 45..60 %', readHumidity);
+export const temperature = (): Schema<Written> =>
+  written('write a temperature such as 20 C or 68 F', readTemperature);
+
+/** Hours, above 0; a year at most. */
+export const hours = (): Schema<number> =>
+  number('write hours such as 20', (value) =>
+    value > 0 && value <= 8760 ? null : 'is not between 0 and 8760',
+  );
 
 /** A length that may be 0 and not less. */
 export const distance = (): Schema<Written> =>

@@ -16,6 +16,7 @@ export interface RawJob extends RawShopParts {
   readonly stops: RawStops;
   readonly zero: RawZeros;
   readonly needs: readonly RawNeed[];
+  readonly 'between-placings'?: RawBetween | undefined;
   readonly parts?: RawParts | undefined;
   readonly hold?: RawHold | undefined;
 }
@@ -29,7 +30,8 @@ export type RawEdge = 'lower-edge' | 'upper-edge' | 'left-edge' | 'right-edge';
 export interface RawBlank {
   readonly size: readonly [RawSized, RawSized, RawSized];
   readonly material?: string | undefined;
-  readonly grain?: 'along-x' | 'along-y' | undefined;
+  readonly grain?: 'along-x' | 'along-y' | 'sheet' | undefined;
+  readonly board?: 'flat-sawn' | 'quarter-sawn' | undefined;
   readonly edges?: RawEdgeWord | undefined;
   readonly square?: RawSpread | undefined;
   readonly 'taper-x'?: RawSpread | undefined;
@@ -130,6 +132,12 @@ export interface RawNeed {
   readonly 'at-least'?: Written | undefined;
   readonly from?: Written | undefined;
   readonly 'up-to'?: Written | undefined;
+}
+
+export interface RawBetween {
+  readonly hours: number;
+  readonly humidity: Written;
+  readonly temperature?: Written | undefined;
 }
 
 export interface RawParts {

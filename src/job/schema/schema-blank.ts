@@ -26,7 +26,20 @@ const cup = keyed<raw.RawCup>({
 export const blank = keyed<raw.RawBlank>({
   size: about(threeOf(q.sized()), 'along X, along Y, thick', ['280 ±0.4', '180 ±0.4', '24 ±0.15']),
   material: optional(about(text(), 'what it is made of', 'ash')),
-  grain: optional(about(oneOf('along-x', 'along-y'), 'which way the grain runs', 'along-x')),
+  grain: optional(
+    about(
+      oneOf('along-x', 'along-y', 'sheet'),
+      'which way the grain runs; sheet: none, as in MDF or plywood',
+      'along-x',
+    ),
+  ),
+  board: optional(
+    about(
+      oneOf('flat-sawn', 'quarter-sawn'),
+      'how the rings lie: a quarter-sawn board moves less across its width; left out, flat-sawn',
+      'flat-sawn',
+    ),
+  ),
   edges: optional(
     about(
       oneOf('as-bought', 'sawn', 'jointed', 'cut-here'),

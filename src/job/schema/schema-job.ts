@@ -32,6 +32,17 @@ const JOB_SHAPE = {
     'where the work zero comes from',
   ),
   needs: about(listOf(need), 'what has to come out well'),
+  'between-placings': optional(
+    about(
+      keyed<raw.RawBetween>({
+        hours: about(q.hours(), 'how long it lies between the placings', 20),
+        humidity: about(q.humidity(), 'of the air there, the driest and the dampest', '45..60 %'),
+        temperature: optional(about(q.temperature(), 'of the air; left out, 20 C', '20 C', '68 F')),
+      }),
+      'what moves the wood between the placings, instead of blank: movement',
+      { hours: 20, humidity: '45..60 %' },
+    ),
+  ),
   parts: optional(
     about(
       keyed<raw.RawParts>({

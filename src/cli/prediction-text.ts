@@ -1,4 +1,4 @@
-import type { Job } from '../job/job.ts';
+import type { Job, Units } from '../job/job.ts';
 import { placingsOf } from '../setup/place.ts';
 import {
   chanceText,
@@ -8,7 +8,13 @@ import {
   levelText,
   shareText,
 } from '../sheet/words.ts';
-import type { NeedPrediction, Prediction, SourceLine } from '../stackup/prediction.ts';
+import type {
+  BatchPrediction,
+  Figures,
+  NeedPrediction,
+  Prediction,
+  SourceLine,
+} from '../stackup/prediction.ts';
 import { metBy } from '../verdict/needs-met.ts';
 import { columns, wrapped } from './lines.ts';
 
@@ -57,19 +63,53 @@ export function setUpWords(job: Job): string {
 
 function needTable(job: Job, prediction: Prediction): string[] {
   const { units } = job.shop;
-  const head = ['need', 'limit', 'mean', '95 % of parts', 'good parts', ''];
-  const rows = prediction.needs.map((need) => [
-    need.name.length > 24 ? `${need.name.slice(0, 23)}…` : need.name,
-    need.limits.high === null ? '' : `≤ ${lengthText(need.limits.high, units)}`,
-    need.moments === 'no mean' ? 'none' : deviationText(need.mean, units),
-    intervalText(need.interval95, units),
-    chanceText(need.chance),
-    metBy(need, job.goodEnoughShare),
-  ]);
+  const head = ['need', 'limit', 'nominal', 'mean', '95 % of parts', 'good', ''];
+  const rows = prediction.needs.flatMap((need) => {
+    const judged = [chanceText(need.chance), metBy(need, job.goodEnoughShare)];
+    const name = need.name.length > 18 ? `${need.name.slice(0, 17)}…` : need.name;
+    const { low, high } = need.limits;
+    if (need.shape === 'radial' || need.largest === null)
+      return [[name, limitWords(low, high, units), ...figureWords(need, need, units), ...judged]];
+    return [
+      [name, limitWords(low, null, units), ...figureWords(need, need, units), ...judged],
+      ['  its largest', limitWords(null, high, units), ...figureWords(need, need.largest, units)],
+    ];
+  });
+  const perHundred = prediction.needs
+    .filter((need) => need.unit === 'mm per 100')
+    .map(({ name }) => name);
   return [
-    ...columns([head, ...rows], [2, 4]),
-    `nominal is 0 mm for each; met means ${levelText(job.goodEnoughShare)} of parts or more`,
+    ...columns([head, ...rows.map((row) => [...row, '', ''].slice(0, 7))], [2, 3, 5]),
+    ...(perHundred.length === 0
+      ? []
+      : wrapped(`over 100 ${units === 'inch' ? 'in' : 'mm'}: ${perHundred.join(', ')}`, '  ')),
+    `met means ${levelText(job.goodEnoughShare)} of parts or more`,
+    ...batchLines(prediction.batch),
   ];
+}
+
+function figureWords(need: NeedPrediction, figures: Figures, units: Units): string[] {
+  return [
+    lengthText(figures.nominal, units),
+    need.moments === 'no mean' ? 'none' : deviationText(figures.mean, units),
+    intervalText(figures.interval95, units),
+  ];
+}
+
+/** `≤ 0.2 mm`, `≥ 2.5 mm`, `60.5..61.5 mm`, `±0.1 mm`. */
+function limitWords(low: number | null, high: number | null, units: Units): string {
+  if (low === null) return high === null ? '' : `≤ ${lengthText(high, units)}`;
+  if (high === null) return `≥ ${lengthText(low, units)}`;
+  if (low === -high) return `±${lengthText(high, units)}`;
+  return `${lengthText(low, units).split(' ')[0]!}..${lengthText(high, units)}`;
+}
+
+function batchLines({ partCount, allGood, expectedBad }: BatchPrediction): string[] {
+  if (partCount === 1) return [];
+  return wrapped(
+    `of ${partCount} parts made with one set-up, all come out right with a chance of ${chanceText(allGood)}; ${Number(expectedBad.toPrecision(2))} of them are expected not to.`,
+    '  ',
+  );
 }
 
 /** The three biggest sources of one need, in words. */
@@ -99,10 +139,16 @@ function makers(job: Job, prediction: Prediction, need: NeedPrediction): string[
         ? ['  nothing is off']
         : columns(rows, [0]).flatMap((row) => wrapped(row, '        '))),
     ...wrapped(
-      `  The 95 % ends are sure to ${sure}. Worst case, everything at its limit: ${deviationText(need.worst[1], job.shop.units)}. ${straight}`.trimEnd(),
+      `  The 95 % ends are sure to ${sure}. Worst case, everything at its limit: ${worstWords(need, job.shop.units)}. ${straight}`.trimEnd(),
       '  ',
     ),
   ];
+}
+
+function worstWords(need: NeedPrediction, units: Units): string {
+  if (need.shape === 'radial') return deviationText(need.worst[1], units);
+  const greatest = (need.largest ?? need).worst[1];
+  return intervalText([need.worst[0], greatest], units);
 }
 
 const FEW_READINGS = {

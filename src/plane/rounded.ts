@@ -1,53 +1,110 @@
-import { unreachable } from '../num/invariant.ts';
 import type { Point } from './point.ts';
 
 /**
- * A convex outline as the cutter makes it: a core polygon (one point, two, or more, counter-clockwise,
- * from the feature's own place), with a disc of `discMm` swept round it along with the machine's
- * axes, and the cutter, which stays round, outside (`cutterSign` 1, a pocket) or inside (-1, the part
- * left by an outside profile).
+ * An outline as a cutter makes it: a polygon (one vertex, two, or more, counter-clockwise, from the
+ * feature's own place) with a disc swept round it along the machine's axes, and round that the cutter, which
+ * stays round: `roundMm` outwards (a pocket), or inwards when negative (what an outside profile leaves).
  */
 export interface Rounded {
-  readonly core: readonly Point<'blank'>[];
+  readonly core: readonly CoreVertex[];
   readonly discMm: number;
-  readonly cutterMm: number;
-  readonly cutterSign: 1 | -1;
+  readonly roundMm: number;
+  /** Radius of the outline's sharpest corner; an outline that shrinks by more keeps its corners sharp. */
+  readonly cornerMm: number;
 }
 
-/** What a convex shape looks like before any cutter: a core with rounded corners. */
-export type ConvexShape =
-  | { readonly kind: 'circle'; readonly diameterMm: number }
-  | {
-      readonly kind: 'rectangle';
-      readonly widthMm: number;
-      readonly heightMm: number;
-      readonly cornerRadiusMm: number;
-    }
-  | { readonly kind: 'slot'; readonly lengthMm: number; readonly widthMm: number };
+/** A vertex, and how far outwards it goes when both its sides move out by 1. */
+export interface CoreVertex extends Point<'blank'> {
+  readonly outX: number;
+  readonly outY: number;
+}
 
-/** Core and corner radius of a shape, turned counter-clockwise by an angle. */
-export function coreOf(
-  shape: ConvexShape,
-  turnedRad: number,
-): { readonly core: readonly Point<'blank'>[]; readonly radiusMm: number } {
-  const [c, s] = [Math.cos(turnedRad), Math.sin(turnedRad)];
-  const turned = (x: number, y: number): Point<'blank'> => ({ x: c * x - s * y, y: s * x + c * y });
-  switch (shape.kind) {
-    case 'circle':
-      return { core: [{ x: 0, y: 0 }], radiusMm: shape.diameterMm / 2 };
-    case 'slot': {
-      const half = (shape.lengthMm - shape.widthMm) / 2;
-      return { core: [turned(-half, 0), turned(half, 0)], radiusMm: shape.widthMm / 2 };
-    }
-    case 'rectangle': {
-      const { cornerRadiusMm } = shape;
-      const [w, h] = [shape.widthMm / 2 - cornerRadiusMm, shape.heightMm / 2 - cornerRadiusMm];
-      return {
-        core: [turned(-w, -h), turned(w, -h), turned(w, h), turned(-w, h)],
-        radiusMm: cornerRadiusMm,
-      };
-    }
-    default:
-      return unreachable(shape);
-  }
+/** A polygon with rounded corners, before any cutter. */
+export interface RoundedPolygon {
+  readonly vertices: readonly Point<'blank'>[];
+  readonly radiusMm: number;
+}
+
+/** A rectangle about the origin whose corners are round; a slot and a circle are of this kind too. */
+export function roundedRectangle(
+  widthMm: number,
+  heightMm: number,
+  radiusMm: number,
+): RoundedPolygon {
+  const [x, y] = [widthMm / 2 - radiusMm, heightMm / 2 - radiusMm];
+  const corners = [
+    { x: -x, y: -y },
+    { x, y: -y },
+    { x, y },
+    { x: -x, y },
+  ];
+  const vertices = x === 0 && y === 0 ? [{ x: 0, y: 0 }] : corners;
+  return {
+    vertices: x === 0 || y === 0 ? withoutTwins(vertices) : vertices,
+    radiusMm,
+  };
+}
+
+/** What a round cutter makes of an outline that it cuts from within: corners no sharper than itself. */
+export function cutFromWithin({ vertices, radiusMm }: RoundedPolygon, cutterMm: number): Rounded {
+  const core = cornersOf(vertices);
+  const shrinkMm = Math.max(0, cutterMm - radiusMm);
+  return {
+    core: shrinkMm === 0 ? core : core.map((corner) => movedOut(corner, -shrinkMm)),
+    discMm: Math.max(0, radiusMm - cutterMm),
+    roundMm: cutterMm,
+    cornerMm: cutterMm,
+  };
+}
+
+/** What a round cutter leaves of an outline that it cuts round from outside. */
+export function cutFromOutside({ vertices, radiusMm }: RoundedPolygon, cutterMm: number): Rounded {
+  return {
+    core: cornersOf(vertices),
+    discMm: radiusMm + cutterMm,
+    roundMm: -cutterMm,
+    cornerMm: radiusMm,
+  };
+}
+
+function movedOut(corner: CoreVertex, byMm: number): CoreVertex {
+  return { ...corner, x: corner.x + byMm * corner.outX, y: corner.y + byMm * corner.outY };
+}
+
+/** Vertices with the way they go; of a point or a segment there is none to the sides. */
+export function cornersOf(vertices: readonly Point<'blank'>[]): readonly CoreVertex[] {
+  const n = vertices.length;
+  return vertices.map((at, k) => {
+    if (n < 3) return { x: at.x, y: at.y, outX: 0, outY: 0 };
+    const before = normalOf(vertices[(k + n - 1) % n]!, at);
+    const after = normalOf(at, vertices[(k + 1) % n]!);
+    const share = 1 / (1 + before.x * after.x + before.y * after.y);
+    return {
+      x: at.x,
+      y: at.y,
+      outX: (before.x + after.x) * share,
+      outY: (before.y + after.y) * share,
+    };
+  });
+}
+
+function normalOf(from: Point<'blank'>, to: Point<'blank'>): Point<'blank'> {
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  const length = Math.sqrt(dx * dx + dy * dy);
+  return { x: dy / length, y: -dx / length };
+}
+
+function withoutTwins(places: readonly Point<'blank'>[]): readonly Point<'blank'>[] {
+  return places.filter(
+    (p, k) => places.findIndex((other) => other.x === p.x && other.y === p.y) === k,
+  );
+}
+
+/** Distance round an outline, mm. */
+export function girthOf({ core, discMm, roundMm }: Rounded): number {
+  const sides = core.map((p, k) => {
+    const q = core[(k + 1) % core.length]!;
+    return Math.hypot(q.x - p.x, q.y - p.y);
+  });
+  return sides.reduce((sum, side) => sum + side, 0) + 2 * Math.PI * (discMm + roundMm);
 }

@@ -1,76 +1,46 @@
 import { BATCH } from '../num/batch.ts';
-import { invariant, unreachable } from '../num/invariant.ts';
 import type { Job, Need } from '../job/job.ts';
 import { newColumns } from './columns.ts';
 import type { Deviation } from './deviation.ts';
-import { turnOverOf, type Landing, type TurnOver } from './turnover.ts';
+import { judgedOf, type Judged } from './judged.ts';
+import { needReading } from './need-reading.ts';
+import { partsLanded } from './parts-landed.ts';
 
 /**
- * What every need of a job comes to, trial by trial: two columns a need, the x and y (mm, blank
- * frame) by which the second cut misses the first.
+ * What every need of a job comes to, trial by trial, in columns of results: of some needs the x and y (mm,
+ * blank frame) by which one cut misses another, of the others the one or two figures they are judged by.
  */
 export interface MisfitModel {
   readonly deviations: readonly Deviation[];
   readonly needs: readonly Need[];
-  /** `draws` holds one column a deviation, `out` gets column `2 k` (x) and `2 k + 1` (y) for need `k`. */
+  /** Which columns of the results belong to each need, and what is good enough. */
+  readonly judged: readonly Judged[];
+  readonly outputCount: number;
+  /** How many blanks are made in one batch. */
+  readonly partCount: number;
+  /** `draws` holds one column a deviation, `out` gets one column a result. */
   readonly evaluate: (draws: Float64Array, count: number, out: Float64Array) => void;
 }
 
 export function misfitModel(job: Job): MisfitModel {
   const columns = newColumns();
-  const model = turnOverOf(job, columns);
-  const landed = landingsOf(job, model);
-  const pairs = job.needs.map((need) => pairOf(need, model, landed));
-  const all = [...new Set(pairs.flat())];
+  const parts = partsLanded(job, columns);
+  const readings = job.needs.map((need) => needReading(job, need, parts));
+  const judged = judgedOf(job.needs);
+  const firsts = judged.map((one) => (one.shape === 'radial' ? one.x : one.at));
+  const work = parts.work();
   return {
     deviations: columns.asked(),
     needs: job.needs,
+    judged,
+    outputCount: judged.reduce((sum, one) => sum + one.columnCount, 0),
+    partCount: job.parts.count,
     evaluate: (draws, count, out) => {
       for (let i = 0; i < count; i++) {
-        model.lay(draws, i);
-        for (const landing of all) landing.locate(draws, i);
-        for (let k = 0; k < pairs.length; k++) {
-          const [from, to] = pairs[k]!;
-          out[2 * k * BATCH + i] = to.x() - from.x();
-          out[(2 * k + 1) * BATCH + i] = to.y() - from.y();
-        }
+        for (const load of work) load(draws, i);
+        for (let k = 0; k < readings.length; k++)
+          readings[k]!(draws, i, out, firsts[k]! * BATCH + i);
       }
     },
   };
-}
-
-/** Every feature of the job, landed once, whichever needs ask for it. */
-function landingsOf(job: Job, model: TurnOver): (name: string) => Landing {
-  const known = new Map<string, Landing>();
-  return (name) => {
-    const before = known.get(name);
-    if (before !== undefined) return before;
-    const feature = job.features.find((candidate) => candidate.name === name);
-    invariant(feature !== undefined, `no feature ${name}`);
-    const landing = model.landing(`feature ${name}`, feature.face, feature.at);
-    known.set(name, landing);
-    return landing;
-  };
-}
-
-/**
- * Source: registration.md rules 6 and 18: misalignment is back minus front, its point one feature
- * on each face; concentric is second-named minus first-named.
- */
-function pairOf(
-  need: Need,
-  model: TurnOver,
-  landed: (name: string) => Landing,
-): readonly [Landing, Landing] {
-  switch (need.kind) {
-    case 'concentric':
-      return [landed(need.features[0]), landed(need.features[1])];
-    case 'misalignment':
-      return [
-        model.landing(`front of ${need.name}`, 'front', need.at),
-        model.landing(`back of ${need.name}`, 'back', need.at),
-      ];
-    default:
-      return unreachable(need);
-  }
 }

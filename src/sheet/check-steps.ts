@@ -5,20 +5,26 @@ import type { Html } from './html.ts';
 import { markup } from './html.ts';
 import type { Step } from './step.ts';
 import { step } from './step.ts';
-import { limitsText } from './verdict-line.ts';
+import { limitsText, per100 } from './verdict-line.ts';
 import { intervalText, lengthText, unitText } from './words.ts';
 
 /** What to measure on the finished part, between which limits. */
 export function checkSteps(job: Job, prediction: Prediction): Step[] {
   const unit = unitText(job.shop.units);
-  const boxes = ['off along X', 'off along Y', 'both together'].map((label) => ({ label, unit }));
   return job.needs.map((need) => {
+    const boxes = labelsOf(need).map((label) => ({ label, unit }));
     const predicted = prediction.needs.find((other) => other.name === need.name);
     return step(
       markup`<b>${need.name}:</b> ${howTo(job, need)} ${expected(job, predicted)}`,
       ...boxes,
     );
   });
+}
+
+function labelsOf({ kind }: Need): readonly string[] {
+  if (kind === 'concentric' || kind === 'misalignment')
+    return ['off along X', 'off along Y', 'both together'];
+  return kind === 'lip' ? ['smallest', 'largest'] : ['measured'];
 }
 
 function howTo(job: Job, need: Need): Html {
@@ -28,6 +34,22 @@ function howTo(job: Job, need: Need): Html {
       return centresApart(job, need.features);
     case 'misalignment':
       return markup`at the place ${lengthText(need.at.x, units)} from the left and ${lengthText(need.at.y, units)} from the lower edge, seen from the front, measure how far what was cut from the back stands off what was cut from the front.`;
+    case 'lip':
+      return markup`measure what is left between the outlines of ${need.features[0]} and ${need.features[1]} all the way round: where it is smallest and where it is largest.`;
+    case 'web':
+      return markup`measure the thickness that is left between ${need.features[0]} and ${need.features[1]} where both overlap, in several places; the smallest counts.`;
+    case 'wall':
+      return need.to === null
+        ? markup`measure from the outline of ${need.feature} to the nearest edge of the blank.`
+        : markup`measure from the outline of ${need.feature} to the ${need.to} edge, where it is nearest.`;
+    case 'depth':
+      return markup`measure how deep ${need.feature} is below the face round it.`;
+    case 'meets':
+      return markup`feel along the line where ${need.features[0]} and ${need.features[1]} meet and measure the largest step.`;
+    case 'parallel':
+      return markup`measure how far ${need.features[1]} is turned against ${need.features[0]}, over 100 mm.`;
+    case 'size':
+      return markup`measure ${need.feature} along ${need.along.toUpperCase()}.`;
     default:
       return unreachable(need);
   }
@@ -46,5 +68,6 @@ function centresApart(job: Job, [one, other]: readonly [string, string]): Html {
 function expected(job: Job, predicted: NeedPrediction | undefined): Html {
   if (!predicted) return markup``;
   const units = job.shop.units;
-  return markup`Both together must be <b>${limitsText(predicted, units)}</b>; to be expected: ${intervalText(predicted.interval95, units)}.`;
+  const what = predicted.shape === 'radial' ? 'Both together' : 'It';
+  return markup`${what} must be <b>${limitsText(predicted, units)}</b>; to be expected: ${intervalText(predicted.interval95, units)}${per100(predicted)}.`;
 }

@@ -12,7 +12,7 @@ export interface Numbered {
   readonly number: string;
 }
 
-/** The cuts of one face in working order: holes and insides first, outlines last. */
+/** The cuts of one face in working order: holes and insides first, then outlines, chamfers last. */
 export function cutsOf(job: Job, face: Face): Numbered[] {
   return job.features
     .map((feature, i) => ({ feature, number: featureNumber(i) }))
@@ -25,6 +25,7 @@ const RANK: Readonly<Record<Cut, number>> = {
   pocket: 1,
   'profile-inside': 2,
   'profile-outside': 3,
+  chamfer: 4,
 };
 
 /** One step a cut, with a box for the depth that came out. */
@@ -50,5 +51,10 @@ function cutWords(job: Job, { feature, number }: Numbered): Html {
 }
 
 export function freesPiece(feature: Feature): boolean {
-  return feature.through && feature.cut !== 'drill' && feature.cut !== 'pocket';
+  return (
+    feature.through &&
+    feature.cut !== 'drill' &&
+    feature.cut !== 'pocket' &&
+    feature.cut !== 'chamfer'
+  );
 }

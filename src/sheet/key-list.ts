@@ -40,6 +40,8 @@ function shapeWords({ shape }: Feature, units: Units): string {
       return `slot ${size(shape.lengthMm)} by ${size(shape.widthMm)}`;
     case 'polygon':
       return `outline of ${shape.vertices.length} corners`;
+    case 'outline':
+      return 'outline of its drawing';
     default:
       return unreachable(shape);
   }

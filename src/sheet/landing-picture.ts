@@ -1,6 +1,6 @@
 import { scaleLinear } from 'd3-scale';
 import type { Units } from '../job/job.ts';
-import type { NeedPrediction } from '../stackup/prediction.ts';
+import type { RadialPrediction } from '../stackup/prediction.ts';
 import type { Html } from './html.ts';
 import { markup, joined } from './html.ts';
 import { scaleBar } from './scale-bar.ts';
@@ -11,7 +11,7 @@ const TOP_MM = 8;
 const BOTTOM_MM = 14;
 
 /** Where the back lands around the front, seen from the front: one mark a trial, the limit, the 95 % ellipse. */
-export function landingPicture(need: NeedPrediction, units: Units): Html {
+export function landingPicture(need: RadialPrediction, units: Units): Html {
   const limit = need.limits.high ?? 0;
   const reach = Math.max(limit, ...need.cloud.map(([x, y]) => Math.hypot(x, y))) * 1.08 || 1;
   const x = scaleLinear([-reach, reach], [0, SIZE_MM]);
@@ -58,7 +58,7 @@ const CHI2_95 = -2 * Math.log(0.05);
 
 /** Holds 95 in 100 of a plane normal spread with this mean and covariance (JCGM 102:2011, 7.7.2). */
 function ellipse95(
-  need: NeedPrediction,
+  need: RadialPrediction,
   x: (v: number) => number,
   y: (v: number) => number,
   perMm: number,

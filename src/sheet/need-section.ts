@@ -5,7 +5,8 @@ import { markup } from './html.ts';
 import { landingPicture } from './landing-picture.ts';
 import { NEW_EACH_TIME, RECURRENCE_WORDS, RECURS } from './recurrence-words.ts';
 import { sourceWords } from './source-words.ts';
-import { limitsText } from './verdict-line.ts';
+import { stripPicture } from './strip-picture.ts';
+import { limitsText, per100 } from './verdict-line.ts';
 import {
   chanceText,
   deviationText,
@@ -15,7 +16,7 @@ import {
   shareText,
 } from './words.ts';
 
-/** A need: picture of where the back lands, and its numbers in plain words. */
+/** A need: picture of where it lands, and its numbers in plain words. */
 export function needSection(
   prediction: Prediction,
   need: NeedPrediction,
@@ -26,7 +27,7 @@ export function needSection(
   return markup`<section class="need">
 <h3>${need.name}</h3>
 <div class="beside">
-<figure>${landingPicture(need, units)}</figure>
+<figure>${need.shape === 'radial' ? landingPicture(need, units) : stripPicture(need, units)}</figure>
 <div>
 <p class="chance"> <b>${chanceText(need.chance)}</b> of parts come out right.<br />Wanted: ${levelText(goodEnoughShare)}. ${good ? 'Good enough.' : 'Not good enough yet.'}</p>
 <table class="numbers">
@@ -35,13 +36,13 @@ export function needSection(
 <td>${limitsText(need, units)}</td></tr>
 <tr>
 <th scope="row">If nothing were off</th>
-<td>${lengthText(need.nominal, units)}</td></tr>
+<td>${lengthText(need.nominal, units)}${per100(need)}</td></tr>
 <tr>
 <th scope="row">To be expected (mean)</th>
-<td>${deviationText(need.mean, units)}</td></tr>
+<td>${deviationText(need.mean, units)}${per100(need)}</td></tr>
 <tr>
 <th scope="row">95 parts in 100 lie from</th>
-<td>${intervalText(need.interval95, units)}</td></tr></table>
+<td>${intervalText(need.interval95, units)}${per100(need)}</td></tr></table>
 <h4>What has the largest hand in the scatter</h4>
 <ul class="sources">${need.shares.slice(0, 3).map((share) => markup`<li><b>${shareText(share.share)}</b> ${sourceWords(prediction, share.source)}</li>`)}</ul>
 <h4>How much of the scatter comes back</h4>

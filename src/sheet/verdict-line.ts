@@ -18,14 +18,23 @@ export function verdictLine(prediction: Prediction, goodEnoughShare: number, uni
   return `Not good enough yet: ${name} ${result}, and ${wanted} is wanted.${more}`;
 }
 
-/** `within 0.2 mm`, `between 60.5 mm and 61.5 mm`, `at least 2.5 mm`. */
+/** `within 0.2 mm`, `between 60.5 mm and 61.5 mm`, `at least 2.5 mm`, `within ±0.1 mm per 100`. */
 export function limitsText(need: NeedPrediction, units: Units): string {
   const { low, high } = need.limits;
-  if (low === null) return high === null ? 'as it may' : `within ${lengthText(high, units)}`;
+  if (low === null) {
+    if (high === null) return 'as it may';
+    return `${need.kind === 'lip' || need.kind === 'size' ? 'at most' : 'within'} ${lengthText(high, units)}`;
+  }
+  if (need.kind === 'parallel' && high !== null)
+    return `within ±${lengthText(high, units)}${per100(need)}`;
   return high === null
     ? `at least ${lengthText(low, units)}`
     : `between ${lengthText(low, units)} and ${lengthText(high, units)}`;
 }
+
+/** What a turn is told over: nothing for a length. */
+export const per100 = (need: NeedPrediction): string =>
+  need.unit === 'mm per 100' ? ' per 100' : '';
 
 function moreNeeds(count: number): string {
   return count === 1 ? 'One other need falls short' : `${count} other needs fall short`;

@@ -1,6 +1,8 @@
-import { invariant, unreachable } from '../num/invariant.ts';
-import type { Cutter, Job, Made, Spread, ZeroXy } from '../job/job.ts';
+import { invariant } from '../num/invariant.ts';
+import type { Cutter, Feature, Job, Made, Spread, ZeroXy } from '../job/job.ts';
 import type { Deviation, PlacingKey } from '../setup/deviation.ts';
+import { cause, type Cause } from './cause.ts';
+import { heightCause } from './height-cause.ts';
 import type { Source } from './source.ts';
 
 /** Every source behind the deviations that a set-up's model asks for; those that are nil are left out. */
@@ -18,12 +20,6 @@ export function sourcesOf(job: Job, deviations: readonly Deviation[]): readonly 
     byId.set(id, { id, words, text, distribution, recurs, origin, deviations: [index] });
   });
   return [...byId.values()];
-}
-
-interface Cause {
-  readonly id: string;
-  readonly words: string;
-  readonly spread: Spread;
 }
 
 function causeOf(job: Job, deviation: Deviation): Cause {
@@ -116,13 +112,23 @@ function causeOf(job: Job, deviation: Deviation): Cause {
         'the zero coming back after homing or power-off',
         returnSpread(job),
       );
+    case 'push-off': {
+      const { cutter } = cutNamed(job, deviation.cut);
+      return cause(
+        `push-off of ${cutter.name}`,
+        `the cutter ${cutter.name} being pushed off the wall`,
+        cutter.pushOff,
+      );
+    }
+    case 'tip-flat':
+      return cause(
+        `tip flat of ${deviation.cutter}`,
+        `the flat at the tip of ${deviation.cutter}`,
+        tipFlat(cutterNamed(job, deviation.cutter)),
+      );
     default:
-      return unreachable(deviation);
+      return heightCause(job, deviation);
   }
-}
-
-function cause(id: string, words: string, spread: Spread): Cause {
-  return { id, words, spread };
 }
 
 /** A blank that bulges may come to rest anywhere between touching one end of an arm and the other. */
@@ -149,6 +155,17 @@ function setMade(made: Made): Exclude<Made, { kind: 'milled-in-place' }> {
 
 function zeroXy(job: Job, placing: PlacingKey): ZeroXy {
   return placing === 'front-up' ? job.zero.frontUp.xy : job.zero.backUp.xy;
+}
+
+function cutNamed(job: Job, cut: string): Feature {
+  const found = job.features.find(({ name }) => cut === `feature ${name}`);
+  invariant(found !== undefined, `no feature for ${cut}`);
+  return found;
+}
+
+function tipFlat({ name, vee }: Cutter): Spread {
+  invariant(vee !== null, `${name} has no tip`);
+  return vee.tipFlatMm;
 }
 
 function touchSpread(job: Job, placing: PlacingKey): Spread {

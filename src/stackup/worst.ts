@@ -34,7 +34,10 @@ export function worstRadius(
   return [least, greatest];
 }
 
-function climb(
+/**
+ * The best score that putting single inputs to one of their limits reaches from `start`.
+ */
+export function climb(
   model: Model,
   limits: readonly (readonly [number, number])[],
   start: Float64Array,

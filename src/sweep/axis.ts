@@ -65,6 +65,13 @@ function visited(feature: Feature): readonly Outline<'blank'>[] {
       const inset = grown([outline], -(radius - insetSlackMm), sweepChordMm);
       return inset.length > 0 ? inset : [outline];
     }
+    // The tip follows the outline at the chamfer's width within it, which a V cutter's depth tells.
+    case 'chamfer': {
+      const { vee } = feature.cutter;
+      const widthMm = vee === null ? 0 : feature.depthMm * Math.tan(vee.includedRad / 2);
+      const inset = grown([outline], -(widthMm - insetSlackMm), sweepChordMm);
+      return inset.length > 0 ? inset : [outline];
+    }
     default:
       return unreachable(feature.cut);
   }

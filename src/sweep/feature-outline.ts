@@ -1,6 +1,7 @@
 import type { Feature } from '../job/job.ts';
 import { unreachable } from '../num/invariant.ts';
 import { moved, turned } from '../plane/move.ts';
+import { flattened } from '../plane/path-measure.ts';
 import { circleOutline, rectangleOutline, slotOutline, type Outline } from '../plane/outline.ts';
 
 /** The outline that a feature draws on its face, nominal, blank frame, chords within `chordMm`. */
@@ -18,6 +19,8 @@ function upright({ shape }: Feature, chordMm: number): Outline<'blank'> {
       return slotOutline(shape.lengthMm, shape.widthMm, chordMm);
     case 'polygon':
       return shape.vertices;
+    case 'outline':
+      return flattened(shape.path, chordMm);
     default:
       return unreachable(shape);
   }

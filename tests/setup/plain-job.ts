@@ -23,6 +23,8 @@ export const FLAT6: Cutter = {
   kind: 'flat',
   diameterMm: 6,
   radiusError: NONE,
+  vee: null,
+  pushOff: NONE,
   fluteMm: 22,
   stickOutMm: 32,
   speedPerMin: null,
@@ -50,6 +52,10 @@ const BASE: Job = {
     bumpSpread: NONE,
     movementX: NONE,
     movementY: NONE,
+    thicknessTaperX: NONE,
+    thicknessTaperY: NONE,
+    cup: { hump: NONE, along: 'x', up: 'front', pressedFlat: true },
+    swarf: NONE,
     widthAtYMm: 90,
     heightAtXMm: 140,
   },
@@ -77,6 +83,7 @@ const BASE: Job = {
     },
   },
   needs: [],
+  parts: { count: 1, order: 'each-in-turn' },
   hold: { pusher: 'towards-stops', clampDrag: NONE },
   shop: {
     name: 'test shop',
@@ -98,6 +105,9 @@ const BASE: Job = {
       },
     },
     bed: {
+      leanX: NONE,
+      leanY: NONE,
+      unevenness: NONE,
       spoilboard: { xMm: 600, yMm: 400, thickMm: 18 },
       inserts: {
         thread: 'M6',

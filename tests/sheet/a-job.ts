@@ -15,6 +15,8 @@ export const flat6: Cutter = {
   kind: 'flat',
   diameterMm: 6,
   radiusError: within(0.02),
+  vee: null,
+  pushOff: none,
   fluteMm: 22,
   stickOutMm: 32,
   speedPerMin: 18000,
@@ -74,6 +76,10 @@ export const clock: Job = {
     bumpSpread: none,
     movementX: none,
     movementY: none,
+    thicknessTaperX: none,
+    thicknessTaperY: none,
+    cup: { hump: none, along: 'x', up: 'front', pressedFlat: true },
+    swarf: none,
     widthAtYMm: 90,
     heightAtXMm: 140,
   },
@@ -106,6 +112,7 @@ export const clock: Job = {
     },
     { kind: 'misalignment', name: 'corner check', at: { x: 70, y: 120 }, withinMm: 0.25 },
   ],
+  parts: { count: 1, order: 'each-in-turn' },
   hold: { pusher: 'towards-stops', clampDrag: none },
   shop: {
     name: 'Garage router',
@@ -127,6 +134,9 @@ export const clock: Job = {
       },
     },
     bed: {
+      leanX: none,
+      leanY: none,
+      unevenness: none,
       spoilboard: { xMm: 600, yMm: 400, thickMm: 18 },
       inserts: {
         thread: 'M6',

@@ -10,6 +10,14 @@ export function predictionFor(job: Job, chances: readonly number[], sizeMm = 0.0
     trials: 100000,
     assumed: ['lean of the Y axis', 'lost motion', 'bevel of the edges', 'cup of the blank'],
     sources: [],
+    batch: {
+      partCount: 1,
+      trials: 100000,
+      onePart: Math.min(...chances),
+      allGood: Math.min(...chances),
+      allGoodSe: 0.001,
+      expectedBad: 1 - Math.min(...chances),
+    },
     needs: job.needs.map((need, i) => needPrediction(need, chances[i] ?? 0.5, sizeMm)),
   };
 }
@@ -19,7 +27,10 @@ function needPrediction(
   chance: number,
   sizeMm: number,
 ): NeedPrediction {
+  if (need.kind !== 'concentric' && need.kind !== 'misalignment')
+    throw new Error('made up for radial needs only');
   return {
+    shape: 'radial',
     name: need.name,
     kind: need.kind,
     unit: 'mm',

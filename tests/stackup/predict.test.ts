@@ -48,8 +48,11 @@ describe('a prediction', () => {
         se: expect.any(Number) as number,
       },
     ]);
-    expect(need!.x.sd).toBeCloseTo(0.8 / Math.sqrt(12), 2);
-    expect(need!.y.sd).toBe(0);
+    expect(need).toMatchObject({
+      shape: 'radial',
+      x: { sd: expect.closeTo(0.8 / Math.sqrt(12), 2) as number },
+      y: { sd: 0 },
+    });
   });
 
   it('of a true set-up is nothing, all over', () => {

@@ -1,0 +1,115 @@
+import { BATCH } from '../num/batch.ts';
+import { invariant, unreachable } from '../num/invariant.ts';
+import type { Job, Need } from '../job/job.ts';
+import { greatestGap } from '../plane/greatest-gap.ts';
+import { leastGap } from '../plane/least-gap.ts';
+import { reach, type Landed } from '../plane/support.ts';
+import { wallFinder } from './edge-line.ts';
+import type { PartsLanded } from './parts-landed.ts';
+import type { Landing } from './turnover.ts';
+import { webFinder } from './web.ts';
+
+/** Writes what a need comes to in a trial whose parts are landed: at `at`, and a second figure a column on. */
+export type NeedReading = (draws: Float64Array, i: number, out: Float64Array, at: number) => void;
+
+/** Source: registration.md rules 6, 10 and 18. */
+export function needReading(job: Job, need: Need, parts: PartsLanded): NeedReading {
+  switch (need.kind) {
+    case 'concentric':
+      return apart(parts.landing(need.features[0]), parts.landing(need.features[1]));
+    // Misalignment is back minus front, its point one feature on each face.
+    case 'misalignment':
+      return apart(
+        parts.landingAt(`front of ${need.name}`, 'front', need.at),
+        parts.landingAt(`back of ${need.name}`, 'back', need.at),
+      );
+    case 'depth':
+      return depthReading(need.feature, parts);
+    case 'web': {
+      const [one, other] = need.features;
+      const web = webFinder(job, [parts.feature(one), parts.feature(other)], parts.heights());
+      return (draws, i, out, at) => {
+        out[at] = web(draws, i);
+      };
+    }
+    case 'wall': {
+      const wall = wallFinder(job, need.to, parts.edges(), parts.outline(need.feature).landed);
+      return (_draws, _i, out, at) => {
+        out[at] = wall();
+      };
+    }
+    case 'size': {
+      const { landed } = parts.outline(need.feature);
+      const [ux, uy] = need.along === 'x' ? [1, 0] : [0, 1];
+      return (_draws, _i, out, at) => {
+        out[at] = reach(landed, ux, uy) + reach(landed, -ux, -uy);
+      };
+    }
+    case 'lip':
+      return lipReading(need, parts);
+    case 'meets': {
+      const one = convexOf(need.features[0], parts);
+      const other = convexOf(need.features[1], parts);
+      return (_draws, _i, out, at) => {
+        out[at] = Math.max(-leastGap(one, other), -leastGap(other, one));
+      };
+    }
+    case 'parallel':
+      return turnBetween(need.features, parts);
+    default:
+      return unreachable(need);
+  }
+}
+
+const apart =
+  (from: Landing, to: Landing): NeedReading =>
+  (_draws, _i, out, at) => {
+    out[at] = to.x() - from.x();
+    out[at + BATCH] = to.y() - from.y();
+  };
+
+function depthReading(name: string, parts: PartsLanded): NeedReading {
+  const feature = parts.feature(name);
+  const depth = parts.heights().depthOf(feature);
+  return (draws, i, out, at) => {
+    depth.load(draws, i);
+    out[at] = feature.depthMm + depth.deeper(feature.at);
+  };
+}
+
+/** Of two convex outlines the inner is the shorter one. */
+function lipReading(need: Extract<Need, { kind: 'lip' }>, parts: PartsLanded): NeedReading {
+  const [one, other] = need.features;
+  const { lowMm, highMm } = need.limits;
+  const [first, second] = [convexOf(one, parts), convexOf(other, parts)];
+  const isFirstInner = parts.outline(one).girthMm < parts.outline(other).girthMm;
+  const [inner, outer] = isFirstInner ? [first, second] : [second, first];
+  return (_draws, _i, out, at) => {
+    if (lowMm !== null) out[at] = leastGap(outer, inner);
+    if (highMm !== null) out[lowMm === null ? at : at + BATCH] = greatestGap(outer, inner);
+  };
+}
+
+function convexOf(name: string, parts: PartsLanded): Landed {
+  const { landed, isConvex } = parts.outline(name);
+  invariant(isConvex, `the outline of ${name} has hollows, and lip and meets cannot judge those`);
+  return landed;
+}
+
+/** How much further the second feature turned than the first, counter-clockwise, mm per 100. */
+function turnBetween(names: readonly [string, string], parts: PartsLanded): NeedReading {
+  const turns = names.map((name) => {
+    const { off } = parts.affine(name);
+    const { turnedRad } = parts.feature(name);
+    const [c, s] = [Math.cos(turnedRad), Math.sin(turnedRad)];
+    return (): number => {
+      const offX = off[2]! * c + off[3]! * s;
+      const offY = off[4]! * c + off[5]! * s;
+      return (c * offY - s * offX) / (1 + c * offX + s * offY);
+    };
+  });
+  return (_draws, _i, out, at) => {
+    const [one, other] = [turns[0]!(), turns[1]!()];
+    out[at] = (100 * (other - one)) / (1 + one * other);
+  };
+}

@@ -1,0 +1,95 @@
+import { invariant } from '../num/invariant.ts';
+import type { Face, Feature, Job } from '../job/job.ts';
+import type { Point } from '../plane/point.ts';
+import { affineLanding, type AffineLanding } from './affine-landing.ts';
+import type { Columns } from './columns.ts';
+import { edgeShapes } from './edges.ts';
+import { heightsOf, type Heights } from './heights.ts';
+import { landedOutline, type LandedOutline } from './landed-outline.ts';
+import { placingsOf } from './place.ts';
+import { turnOverOf, type Landing } from './turnover.ts';
+
+type Load = (draws: Float64Array, i: number) => void;
+
+/**
+ * Whatever of one blank the needs of a job ask for, each worked out once a trial however many ask: ask
+ * before the trials, then run `work` in its order in each.
+ */
+export interface PartsLanded {
+  readonly feature: (name: string) => Feature;
+  readonly landing: (name: string) => Landing;
+  readonly landingAt: (cut: string, face: Face, at: Point<'blank'>) => Landing;
+  readonly affine: (name: string) => AffineLanding;
+  readonly outline: (name: string) => LandedOutline;
+  readonly heights: () => Heights;
+  /** The blank's own edges, as cut for the first placing, as `EdgeShapes.shape`. */
+  readonly edges: () => Float64Array;
+  readonly work: () => readonly Load[];
+}
+
+export function partsLanded(job: Job, columns: Columns): PartsLanded {
+  const model = turnOverOf(job, columns);
+  const work: Load[] = [(draws, i) => model.lay(draws, i)];
+  const once = <T extends { readonly load: Load }>(make: () => T): (() => T) => {
+    let made: T | null = null;
+    return () => {
+      if (made !== null) return made;
+      made = make();
+      work.push(made.load);
+      return made;
+    };
+  };
+  const onceEach = <T>(
+    make: (name: string) => T,
+    load: (one: T) => Load,
+  ): ((name: string) => T) => {
+    const known = new Map<string, T>();
+    return (name) => {
+      const before = known.get(name);
+      if (before !== undefined) return before;
+      const made = make(name);
+      known.set(name, made);
+      work.push(load(made));
+      return made;
+    };
+  };
+  const feature = (name: string): Feature => {
+    const found = job.features.find((candidate) => candidate.name === name);
+    invariant(found !== undefined, `no feature ${name}`);
+    return found;
+  };
+  const placings = placingsOf(job);
+  const heights = once(() =>
+    heightsOf(job, { front: placings.frontUp, back: placings.backUp }, columns),
+  );
+  const edges = once(() => edgeShapes(job, columns));
+  const landingAt = (cut: string, face: Face, at: Point<'blank'>): Landing => {
+    const landing = model.landing(cut, face, at);
+    work.push(landing.locate);
+    return landing;
+  };
+  const landing = onceEach(
+    (name) => model.landing(cutOf(name), feature(name).face, feature(name).at),
+    ({ locate }) => locate,
+  );
+  const affine = onceEach(
+    (name) => affineLanding(model, cutOf(name), feature(name).face, feature(name).at),
+    ({ locate }) => locate,
+  );
+  const outline = onceEach(
+    (name) => landedOutline(feature(name), affine(name), heights, columns),
+    ({ load }) => load,
+  );
+  return {
+    feature,
+    landing,
+    landingAt,
+    affine,
+    outline,
+    heights,
+    edges: () => edges().shape,
+    work: () => work,
+  };
+}
+
+const cutOf = (name: string): string => `feature ${name}`;

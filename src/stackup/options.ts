@@ -1,0 +1,4 @@
+export interface PredictOptions {
+  readonly seed: number;
+  readonly trials: number;
+}

@@ -193,6 +193,8 @@ export type ZeroXy =
   | { readonly kind: 'milled-stops'; readonly at: Point<'layout'> | null }
   | { readonly kind: 'edges'; readonly at: Point<'layout'> | null; readonly tool: TouchTool }
   | { readonly kind: 'middle'; readonly at: Point<'layout'> | null; readonly tool: TouchTool }
+  /** The centre of a round hole that the first placing has cut through; `feature` is its name. */
+  | { readonly kind: 'hole'; readonly feature: string; readonly tool: TouchTool }
   /** The first placing's zero again. `extra` is what homing or a power cycle adds, one draw an axis. */
   | {
       readonly kind: 'kept';

@@ -217,7 +217,7 @@ export const BROKEN: Readonly<Record<string, readonly string[]>> = {
     'unknown-gauge.yaml:7:10: the gauge calliper is not in the shop file; did you mean caliper?',
   ],
   'unknown-key': [
-    'unknown-key.yaml:11:1: the key colour is not known; write good-enough, on-bed, first, between-placings, parts, hold, units, machine, bed, cutters, touch-off, gauges, hold-downs or shims',
+    'unknown-key.yaml:11:1: the key colour is not known; write good-enough, on-bed, first, between-placings, repeat, parts, hold, units, machine, bed, cutters, touch-off, gauges, hold-downs or shims',
   ],
   'unknown-tool': [
     'unknown-tool.yaml:20:39: the touch tool papre is not in the shop file; did you mean paper?',

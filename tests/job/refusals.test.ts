@@ -128,7 +128,7 @@ const IN_THE_JOB: readonly (readonly [part: string, instead: string, said: strin
   [
     'xy: stops',
     'xy: hole, hole: dish',
-    'job.yaml:20:18: xy hole is not in this version yet; write stops, milled-stops, edges, middle or kept\njob.yaml:20:24: hole is not in this version yet; take it out',
+    'job.yaml:20:18: no hole is there yet in the first placing; write stops, milled-stops, edges or middle',
   ],
   [
     'kept: held',

@@ -2,6 +2,7 @@ import type { Blank, Job, Shop, Stops } from '../job.ts';
 import type { Context } from '../resolve/context.ts';
 import type { KnownFeature } from '../resolve/features.ts';
 import type { KnownNeed } from '../resolve/needs.ts';
+import type { Copy } from '../resolve/repeat.ts';
 import type { RawJob } from '../schema/raw-job.ts';
 import { checkBed } from './bed.ts';
 import { noteBetweenStops } from './between-stops.ts';
@@ -11,6 +12,7 @@ import { noteDepth } from './depth.ts';
 import { checkFeatures } from './features.ts';
 import { noteMeeting } from './meeting.ts';
 import { checkNeeds } from './needs.ts';
+import { checkRepeat } from './repeat.ts';
 import { checkTouchPlaces } from './touch-place.ts';
 import { checkZeros } from './zero.ts';
 
@@ -24,6 +26,8 @@ export interface Known {
   readonly zero: Job['zero'] | null;
   readonly needs: readonly KnownNeed[];
   readonly onBed: Job['onBed'] | null;
+  /** The parts in one blank; one alone when nothing is repeated. */
+  readonly copies: readonly Copy[];
   readonly names: { readonly features: readonly string[]; readonly cutters: readonly string[] };
 }
 
@@ -36,6 +40,7 @@ export function checkJob(context: Context, known: Known): void {
   checkZeros(context, known);
   checkTouchPlaces(context, known);
   checkNeeds(context, known);
+  checkRepeat(context, known);
   noteDepth(context, known);
   noteBetweenStops(context, known);
   noteMeeting(context, known);

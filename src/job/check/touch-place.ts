@@ -4,12 +4,13 @@ import type { Feature } from '../job.ts';
 import type { Context } from '../resolve/context.ts';
 import { fault } from '../resolve/context.ts';
 import { pointMm } from '../resolve/lengths.ts';
+import { featureOfCopy } from '../resolve/repeat.ts';
 import { said } from '../text/said.ts';
 import type { Known } from './job.ts';
 
 /** Z cannot be touched on top where the first placing has cut right through. */
 export function checkTouchPlaces(context: Context, known: Known): void {
-  const { raw, features, blank } = known;
+  const { raw, features, copies, blank } = known;
   if (raw.zero === undefined || blank === null) return;
   const first = raw.first ?? 'front';
   const second = first === 'front' ? 'back' : 'front';
@@ -24,14 +25,17 @@ export function checkTouchPlaces(context: Context, known: Known): void {
     x: mirrored && raw.turn === 'about-y' ? size.x - place.x : place.x,
     y: mirrored && raw.turn === 'about-x' ? size.y - place.y : place.y,
   };
-  const hole = features.find(
-    ({ feature }) => feature.face === first && feature.through && isOver(feature, at),
+  const everywhere = features.flatMap(({ feature }) =>
+    copies.map((copy) => featureOfCopy(feature, copy)),
+  );
+  const hole = everywhere.find(
+    (feature) => feature.face === first && feature.through && isOver(feature, at),
   );
   if (hole === undefined) return;
   fault(
     context,
     [zero, 'z-touched'],
-    `${hole.feature.name} is cut right through before, so at [${said(place.x)}, ${said(place.y)}] there is no top to touch`,
+    `${hole.name} is cut right through before, so at [${said(place.x)}, ${said(place.y)}] there is no top to touch`,
     'name a place that is still there',
   );
 }

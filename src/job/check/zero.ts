@@ -3,6 +3,7 @@ import { fault } from '../resolve/context.ts';
 import { pointMm } from '../resolve/lengths.ts';
 import type { RawZero } from '../schema/raw-job.ts';
 import { said } from '../text/said.ts';
+import { checkHole } from './hole.ts';
 import type { Known } from './job.ts';
 
 const PLACINGS = ['front-up', 'back-up'] as const;
@@ -28,6 +29,7 @@ export function checkZeros(context: Context, known: Known): void {
         `milled-stops is the zero the stops were milled from, and these are ${stops.made.kind}`,
         'write xy: stops, or made: milled-in-place',
       );
+    checkHole(context, known, zero, placing === first && !context.spoilt.has(raw));
     checkTouched(context, known, zero, 'xy-touched');
     checkTouched(context, known, zero, 'z-touched');
   }

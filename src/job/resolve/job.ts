@@ -21,6 +21,7 @@ import { machineOf } from './machine.ts';
 import { needsOf } from './needs.ts';
 import { placeOnBed } from './on-bed.ts';
 import { partsOf } from './parts.ts';
+import { copiesOf, featureOfCopy, needOfCopy, zeroOfCopies } from './repeat.ts';
 import { stopsOf } from './stops.ts';
 import { zerosOf } from './zero.ts';
 
@@ -75,22 +76,28 @@ export function resolved(files: SoundFiles): Resolved {
   const batch = partsOf(context, raw.parts ?? {});
   const hold = holdOf(context, raw.hold ?? {});
   const onBed = onBedOf(context, raw, shop, blank, stops);
-  checkJob(context, { raw, shop, blank, features, stops, zero, needs, onBed, names: files.names });
+  const copies = copiesOf(context, raw.repeat);
+  const { names } = files;
+  checkJob(context, { raw, shop, blank, features, stops, zero, needs, onBed, copies, names });
   if (faults.length > 0 || blank === null || stops === null || zero === null)
     return { job: null, faults, notes };
   if (raw.turn === undefined || raw.name === undefined || onBed === null)
     return { job: null, faults, notes };
+  const written = features.map(({ feature }) => feature);
   const job: Job = {
     name: raw.name,
     goodEnoughShare: goodEnoughShare(raw['good-enough']),
     onBed,
     blank,
     first: raw.first ?? 'front',
-    features: features.map(({ feature }) => feature),
+    features: written.flatMap((feature) => copies.map((copy) => featureOfCopy(feature, copy))),
     turn: raw.turn,
     stops,
-    zero,
-    needs: needs.map(({ need }) => need),
+    zero: {
+      frontUp: zeroOfCopies(zero.frontUp, copies, written),
+      backUp: zeroOfCopies(zero.backUp, copies, written),
+    },
+    needs: needs.flatMap(({ need }) => copies.map((copy) => needOfCopy(need, copy))),
     parts: batch,
     hold,
     shop,

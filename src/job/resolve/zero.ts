@@ -47,6 +47,13 @@ function xyOf(context: Context, raw: RawZero, bench: Bench): ZeroXy | null {
       `kept: ${raw.kept} is for a zero that is kept, and xy is ${raw.xy}`,
       'take it out, or write xy: kept',
     );
+  if (raw.xy !== 'hole' && raw.hole !== undefined)
+    fault(
+      context,
+      [raw, 'hole'],
+      `hole: ${raw.hole} is for a zero at a hole, and xy is ${raw.xy}`,
+      'take it out, or write xy: hole',
+    );
   switch (raw.xy) {
     case 'stops':
       return { kind: raw.xy, at, tool: toolOf(context, raw, bench, DEFAULTS.paperTouch) };
@@ -62,9 +69,33 @@ function xyOf(context: Context, raw: RawZero, bench: Bench): ZeroXy | null {
           'take it out',
         );
       return { kind: raw.xy, at: null };
+    case 'hole':
+      return holeOf(context, raw, bench);
     case 'kept':
       return keptOf(context, raw, bench.machine);
   }
+}
+
+function holeOf(context: Context, raw: RawZero, bench: Bench): ZeroXy | null {
+  if (raw['xy-touched'] !== undefined)
+    fault(
+      context,
+      [raw, 'xy-touched'],
+      'xy-touched says where a zero is touched, and the centre of a hole is found all round it',
+      'take it out',
+    );
+  if (raw.hole === undefined) {
+    if (!context.touched.has(raw))
+      fault(
+        context,
+        startPlace(context, raw),
+        'xy: hole does not say which',
+        'write hole: shaft hole, the name of a round hole that is cut through',
+      );
+    return null;
+  }
+  const tool = toolOf(context, raw, bench, DEFAULTS.restingTouch);
+  return { kind: 'hole', feature: raw.hole, tool };
 }
 
 function keptOf(context: Context, raw: RawZero, machine: KnownMachine): ZeroXy | null {

@@ -8,15 +8,12 @@ export const NOT_YET: Readonly<Record<string, readonly string[]>> = {
   'front.*': ['tabs', 'repeat', 'program'],
   'back.*': ['tabs', 'repeat', 'program'],
   stops: ['dowel', 'dowels', 'nest', 'pins'],
-  'zero.front-up': ['hole'],
-  'zero.back-up': ['hole'],
   hold: ['clamps', 'screws', 'tabs'],
   bed: ['t-tracks'],
 };
 
 /** Words that a key takes in the format and not yet in this version, by key. */
 export const WORDS_NOT_YET: Readonly<Record<string, readonly string[]>> = {
-  xy: ['hole'],
   fence: ['dowel'],
   'side-touch': ['dowel'],
 };

@@ -17,6 +17,7 @@ export interface RawJob extends RawShopParts {
   readonly zero: RawZeros;
   readonly needs: readonly RawNeed[];
   readonly 'between-placings'?: RawBetween | undefined;
+  readonly repeat?: RawRepeat | undefined;
   readonly parts?: RawParts | undefined;
   readonly hold?: RawHold | undefined;
 }
@@ -107,7 +108,8 @@ export interface RawZeros {
 }
 
 export interface RawZero {
-  readonly xy: 'stops' | 'milled-stops' | 'edges' | 'middle' | 'kept';
+  readonly xy: 'stops' | 'milled-stops' | 'edges' | 'middle' | 'hole' | 'kept';
+  readonly hole?: string | undefined;
   readonly 'xy-touched'?: RawPlace | undefined;
   readonly kept?: 'held' | 're-homed' | 'power-off' | undefined;
   readonly z: 'top' | 'bed';
@@ -138,6 +140,11 @@ export interface RawBetween {
   readonly hours: number;
   readonly humidity: Written;
   readonly temperature?: Written | undefined;
+}
+
+export interface RawRepeat {
+  readonly count: readonly [number, number];
+  readonly pitch: RawPlace;
 }
 
 export interface RawParts {

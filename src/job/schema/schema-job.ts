@@ -43,6 +43,16 @@ const JOB_SHAPE = {
       { hours: 20, humidity: '45..60 %' },
     ),
   ),
+  repeat: optional(
+    about(
+      keyed<raw.RawRepeat>({
+        count: about(pairOf(whole()), 'how many along X and along Y', [2, 3]),
+        pitch: about(pairOf(q.size()), 'from one to the next, along X and along Y', [90, 70]),
+      }),
+      'several parts in one blank: every feature and need again for each, called `name (2,1)`; what is written is the one nearest the lower-left corner',
+      { count: [2, 3], pitch: [90, 70] },
+    ),
+  ),
   parts: optional(
     about(
       keyed<raw.RawParts>({

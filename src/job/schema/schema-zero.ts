@@ -5,7 +5,7 @@ import type * as raw from './raw-job.ts';
 /** Keys of the zero of one placing. */
 export const zero = keyed<raw.RawZero>({
   xy: about(
-    oneOf('stops', 'milled-stops', 'edges', 'middle', 'kept'),
+    oneOf('stops', 'milled-stops', 'edges', 'middle', 'hole', 'kept'),
     'what X and Y are found on',
     'milled-stops',
   ),
@@ -15,6 +15,9 @@ export const zero = keyed<raw.RawZero>({
       'where: X at that y, Y at that x; counted from the left and near side of the place where the blank lies on the bed, whichever face is up',
       [140, 90],
     ),
+  ),
+  hole: optional(
+    about(text(), 'a round hole that the first placing has cut through', 'shaft hole'),
   ),
   kept: optional(
     about(oneOf('held', 're-homed', 'power-off'), 'what happened to a zero that is kept', 'held'),

@@ -9,12 +9,16 @@ import { jobSchema, schemaFiles, shopSchema } from '../../src/job/schema/publish
 import { newJobText, newShopText } from '../../src/job/starting.ts';
 import { readFromDisk, readTexts } from './from-disk.ts';
 
-const jobFiles = [
-  'jigs/wall-clock.yaml',
-  'jigs/wall-clock-plain.yaml',
-  'tests/job/every-shape.yaml',
-];
-const shopFiles = ['jigs/shop.yaml', 'tests/job/every-shape-shop.yaml'];
+const examples = [
+  'enclosure-lid',
+  'gauge-lid',
+  'small-lids',
+  'tray',
+  'wall-clock',
+  'wall-clock-plain',
+].map((name) => `jigs/${name}.yaml`);
+const jobFiles = [...examples, 'tests/job/every-shape.yaml'];
+const shopFiles = ['jigs/shop.yaml', 'jigs/shop-inch.yaml', 'tests/job/every-shape-shop.yaml'];
 const ajv = new Ajv({ strict: false });
 const isJob = ajv.compile(jobSchema());
 const isShop = ajv.compile(shopSchema());
@@ -26,9 +30,14 @@ describe('an example', () => {
     expect(read.ok ? [] : read.faults.map(faultText)).toEqual([]);
   });
 
-  it.each(jobFiles.slice(0, 2))('%s reads without a note', (path) => {
+  it.each(examples)('%s reads without a note', (path) => {
     const read = readFromDisk(path);
     expect(read.ok && read.value.notes).toEqual([]);
+  });
+
+  it.each(examples)('%s says in its first line why it exists', (path) => {
+    const [, why] = readFileSync(path, 'utf8').split('\n');
+    expect(why).toMatch(/^# [A-Z].{40,}\.$/);
   });
 
   it('of every shape notes that three readings are few', () => {
@@ -99,6 +108,11 @@ describe('what is assumed', () => {
       'bumps on the edges',
       'movement of the wood along X',
       'movement of the wood along Y',
+      'thickness changing along X',
+      'thickness changing along Y',
+      'how far the middle stands over the edges',
+      'the face on which the middle stands up',
+      'chips under the blank',
       'fence turned',
       'side stop out of square to the fence',
       'how far a stop yields',

@@ -7,17 +7,18 @@ import { programWords } from './place-words.ts';
 import { sideStopName } from './side-words.ts';
 import type { Step } from './step.ts';
 import { step } from './step.ts';
+import { zeroOf } from './touch-places.ts';
 import { lengthText, unitText } from './words.ts';
 import { noteZero, zeroAfterLaying, zeroBeforeLaying } from './zero-xy-steps.ts';
 import { staysInReach, zAfterLaying, zBeforeLaying } from './zero-z-steps.ts';
 
 /** One placing at the machine, from its zero to the last look before the clamps come off. */
 export function placingSteps(job: Job, placing: Placing, next: Zero | null): Step[] {
-  const zero = placing.faceUp === 'front' ? job.zero.frontUp : job.zero.backUp;
+  const zero = zeroOf(job, placing);
   const isFirst = placing.order === 'first';
   return [
     ...zeroBeforeLaying(job, placing, zero.xy),
-    ...zBeforeLaying(job, placing, zero.z),
+    ...zBeforeLaying(job, placing, zero),
     ...seatSteps(job, placing),
     ...zeroAfterLaying(job, placing, zero.xy),
     ...(isFirst ? noteZero(job, next) : []),

@@ -38,7 +38,7 @@ export function buildJob(job: Job, options: PredictOptions, version: string): Bu
     prediction,
     clearances,
     stops: parts,
-    stopPictures: parts.map((part) => stopPicture(part, STOP_PICTURE_MM)),
+    stopPictures: parts.map((part) => stopPicture(part, STOP_PICTURE_MM, job.shop.units)),
     fileNames: solids.map(({ name }) => name),
     version,
   });

@@ -77,10 +77,8 @@ function measureSizes(job: Job, units: Units): Step {
   const { blank } = job;
   const unit = unitText(units);
   const size = (mm: number): string => lengthText(mm, units);
-  const band = job.stops.band;
-  const heightMm = band.kind === 'plain' ? band.heightMm / 2 : band.touchHeightMm;
   return step(
-    markup`Measure between left and right edge, ${size(blank.widthAtYMm)} up from the lower edge, and between lower and upper edge, ${size(blank.heightAtXMm)} in from the left edge, both ${size(heightMm)} above the bed where the stops touch. Wanted: ${size(blank.widthMm)}, ${spreadText(blank.widthSpread.distribution, units)}, and ${size(blank.heightMm)}, ${spreadText(blank.heightSpread.distribution, units)}.`,
+    markup`Measure between left and right edge, ${size(blank.widthAtYMm)} up from the lower edge, and between lower and upper edge, ${size(blank.heightAtXMm)} in from the left edge, both at half the thickness, ${size(blank.thickMm / 2)} from either face. Wanted: ${size(blank.widthMm)}, ${spreadText(blank.widthSpread.distribution, units)}, and ${size(blank.heightMm)}, ${spreadText(blank.heightSpread.distribution, units)}.`,
     { label: 'left to right', unit },
     { label: 'lower to upper', unit },
   );

@@ -72,6 +72,8 @@ export const stopNumbers = {
   lowestStopMm: 4,
   /** Below the blank's top when nothing needs the height. */
   belowTopMm: 1,
+  /** Room beside a stop that whatever passes below its top must keep, mm; an estimate. */
+  clearBesideMm: 1,
   /** Kept between the top of a stop and anything that passes over it. */
   clearOverMm: 2,
   /** A cutter can be let out further by so much at most, to bring what hangs above it higher. */

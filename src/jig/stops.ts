@@ -6,6 +6,7 @@ import { boredHoles } from './bored-hole.ts';
 import { outlineInLayout, towardsBlank } from './corner-frame.ts';
 import { landsInLayout } from './lands.ts';
 import { headOf, pinHole, pinOf, screwOf } from './fasteners.ts';
+import { noMillingRoom } from './milling-room.ts';
 import { notesOn } from './notes.ts';
 import { pinPlaces } from './pins.ts';
 import { profileOf } from './profile.ts';
@@ -48,6 +49,10 @@ function attemptAt(
   for (const one of stood.value) {
     const part = partOf(job, one, heights.value, fit);
     if (part.kind === 'cannot') return part;
+    const made = job.stops.made;
+    const room =
+      made.kind === 'milled-in-place' ? noMillingRoom(job, part.value, made.cutter) : null;
+    if (room !== null) return room;
     parts.push(part.value);
   }
   const strike = worstStrike(job, placings, parts.flatMap(bodiesOf));

@@ -1,4 +1,5 @@
 import type { Job } from '../job/job.ts';
+import { grown } from '../plane/clip.ts';
 import type { Body } from '../sweep/body.ts';
 import { lowestOver, type Placings } from '../sweep/clearances.ts';
 import type { Pass } from '../sweep/passes.ts';
@@ -15,12 +16,19 @@ export interface Strike {
 /** The worst of all passes that leave too little over any of the bodies, or null. */
 export function worstStrike(job: Job, placings: Placings, bodies: readonly Body[]): Strike | null {
   return bodies.reduce<Strike | null>((worst, body) => {
-    const over = lowestOver(job, placings, body.outline);
+    const over = lowestOver(job, placings, around(body));
     if (over === null) return worst;
     const shortMm = stopNumbers.clearOverMm - (over.heightMm - body.highMm);
     return shortMm > (worst?.shortMm ?? roundingMm) ? { body, over, shortMm } : worst;
   }, null);
 }
+
+/** The body and the room to be kept beside it: blanks and cuts are not where they are drawn. */
+function around({ outline }: Body): Body['outline'] {
+  return grown([outline], stopNumbers.clearBesideMm, CHORD_MM)[0] ?? outline;
+}
+
+const CHORD_MM = 0.05;
 
 /** What passes too low, over what, how high that is, while cutting what. */
 export function strikeText({ body, over, shortMm }: Strike): string {

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { StopPart, StopsAnswer } from '../../src/jig/stop-part.ts';
 import { bodiesOf, stopsOf } from '../../src/jig/stops.ts';
-import type { Job } from '../../src/job/job.ts';
+import type { Cutter, Job, Stops } from '../../src/job/job.ts';
 import { boundsOf } from '../../src/plane/measure.ts';
-import { aFeature, aJob, placed, plainBed, type Wish } from './a-job.ts';
+import { aFeature, aJob, long6, placed, plainBed, type Wish } from './a-job.ts';
 
 const answer = (wish: Partial<Wish>): StopsAnswer => stopsOf(...both(aJob(wish)));
 const both = (job: Job): [Job, ReturnType<typeof placed>] => [job, placed(job)];
@@ -283,5 +283,61 @@ describe('when no stop can be made', () => {
     ],
   ] as const)('%s', (_name, wish, because, wouldFit) => {
     expect(refusal(wish as Partial<Wish>)).toEqual({ because, wouldFit });
+  });
+});
+
+describe('milling the faces in place', () => {
+  const milledBy = (change: Partial<Cutter>, heightMm: number): StopsAnswer => {
+    const job = aJob({
+      size: [280, 180, 50],
+      onBed: { x: 300, y: 300 },
+      spoilboard: { xMm: 900, yMm: 900 },
+      inserts: null,
+      stops: { band: { kind: 'plain', heightMm } },
+      made: 'milled-in-place',
+    });
+    const made: Stops['made'] = { kind: 'milled-in-place', cutter: { ...long6, ...change } };
+    const milled = { ...job, stops: { ...job.stops, made } };
+    return stopsOf(milled, placed(milled));
+  };
+
+  it('is refused when the flutes are shorter than the faces', () => {
+    expect(milledBy({ fluteMm: 22 }, 40)).toMatchObject({
+      kind: 'cannot',
+      because:
+        'the flutes of flat 6 are 22 mm long, and the faces of the corner stop, near left are to be milled over 36.5 mm',
+    });
+  });
+
+  it('is refused when the nut would come down on the stop', () => {
+    // The tip goes down to 3.5, the nut hangs 30 above it: 33.5, and the stop stands 40 high.
+    expect(milledBy({}, 40)).toMatchObject({
+      kind: 'cannot',
+      because:
+        'the collet nut is 33.5 mm above the bed while flat 6 mills the faces of the corner stop, near left (top at 40 mm): 8.5 mm too low',
+    });
+  });
+
+  it('is fine for a stop that both can pass', () => {
+    expect(milledBy({}, 30).kind).toBe('made');
+  });
+});
+
+describe('room beside a stop', () => {
+  const ring = (edgeMm: number): StopsAnswer => {
+    // A profile round a block whose cutter passes `edgeMm` outside the blank's left edge, 20 deep.
+    const profile = aFeature({
+      name: 'outline',
+      shape: { kind: 'rectangle', widthMm: 200, heightMm: 60, cornerRadiusMm: 0 },
+      at: { x: 106 - edgeMm, y: 90 },
+      cut: 'profile-outside',
+      depthMm: 20,
+    });
+    return answer({ features: [profile] });
+  };
+
+  it('is kept: a cutter below the top of a stop must pass 1 mm beside it', () => {
+    expect(ring(-0.5).kind).toBe('cannot');
+    expect(ring(-1.5).kind).toBe('made');
   });
 });

@@ -94,6 +94,8 @@ describe('room for a tool beside an edge', () => {
       fc.property(someJobs, kinds, evenly(0.05, 0.95), evenly(0.05, 0.95), (plain, kind, u, v) => {
         const at = { x: u * plain.blank.widthMm, y: v * plain.blank.heightMm };
         const job = touching(plain, kind, at);
+        // Some cannot be milled in place at all: their cutter's nut would strike them.
+        fc.pre(stopsOf(job, placed(job)).kind === 'made');
         const found = clashes(job);
         const { fence, sideStop } = placed(job).frontUp;
         for (const side of ['left', 'right', 'near', 'far'] as const) {

@@ -1,6 +1,7 @@
 // The built program, run with plain node: named imports that only work under a bundler die here.
 import { spawn } from 'node:child_process';
 import {
+  copyFileSync,
   existsSync,
   mkdirSync,
   readdirSync,
@@ -124,6 +125,31 @@ describe('new and check', () => {
       expect(again.code).toBe(2);
       expect(again.err).toContain('is already there');
       expect(readFileSync(job, 'utf8')).toBe(before);
+    });
+  });
+
+  it('check refuses what no stop can be made for, and a zero touched where a stop stands', () => {
+    withFolder((folder) => {
+      const write = (name: string, ...changes: readonly (readonly [string, string])[]): string => {
+        let text = readFileSync(PLAIN, 'utf8');
+        for (const [part, instead] of changes) {
+          expect(text).toContain(part);
+          text = text.replace(part, instead);
+        }
+        writeFileSync(join(folder, name), text);
+        return join(folder, name);
+      };
+      copyFileSync(join(JIGS, 'shop.yaml'), join(folder, 'shop.yaml'));
+      const off = flipwright(['check', write('off.yaml', ['on-bed: [70, 70]', 'on-bed: [5, 5]'])]);
+      expect(off.code).toBe(2);
+      expect(off.err).toMatch(
+        /no stop can be made: no insert of the bed lies where .*; what would fit: on-bed: \[70, 70\]/,
+      );
+      const edges = flipwright(['check', write('edges.yaml', ['xy: stops', 'xy: middle'])]);
+      expect(edges.code).toBe(2);
+      expect(edges.err).toMatch(
+        /touched on the left edge at y = 90 mm, where the corner stop, near left, stands.*write xy-touched/,
+      );
     });
   });
 

@@ -5,6 +5,8 @@ export default defineConfig({
     root: '.',
     include: ['tests/**/*.test.ts'],
     passWithNoTests: false,
+    // The tests keep no state, so a worker may keep its modules.
+    isolate: false,
     testTimeout: 20_000,
   },
 });

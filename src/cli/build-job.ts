@@ -1,6 +1,7 @@
 import { bodiesOf, stopsOf } from '../jig/stops.ts';
 import { stlOf } from '../export/stl.ts';
 import { solidOf } from '../jig/solid.ts';
+import { touchClashText, touchRoom } from '../jig/touch-room.ts';
 import type { StopPart } from '../jig/stop-part.ts';
 import type { Job } from '../job/job.ts';
 import { placingsOf } from '../setup/place.ts';
@@ -38,7 +39,7 @@ export function buildJob(job: Job, options: PredictOptions, version: string): Bu
     prediction,
     clearances,
     stops: parts,
-    stopPictures: parts.map((part) => stopPicture(part, STOP_PICTURE_MM)),
+    stopPictures: parts.map((part) => stopPicture(part, STOP_PICTURE_MM, job.shop.units)),
     fileNames: solids.map(({ name }) => name),
     version,
   });
@@ -62,6 +63,8 @@ export function stopsFor(job: Job): {
       `${job.name}: no stop can be made: ${stops.because}; what would fit: ${stops.wouldFit}`,
     );
   }
+  const clash = touchRoom(job, placings, stops.parts)[0];
+  if (clash !== undefined) throw new Refusal(`${job.name}: ${touchClashText(clash)}`);
   return { placings, parts: stops.parts };
 }
 

@@ -14,4 +14,7 @@ export const cannot = (because: string, wouldFit: string): Cannot => ({
 });
 
 /** A length as a person reads it: at most two decimals, none for whole millimetres. */
-export const mm = (lengthMm: number): string => `${Number(lengthMm.toFixed(2))} mm`;
+export const mm = (lengthMm: number): string => `${figure(lengthMm)} mm`;
+
+/** The same as it is written in a job or shop file, where lengths are in mm. */
+export const figure = (lengthMm: number): string => `${Number(lengthMm.toFixed(2))}`;

@@ -1,5 +1,5 @@
 import type { Job } from '../job/job.ts';
-import { cannot, made, mm, type Step } from './answer.ts';
+import { cannot, figure, made, mm, type Cannot, type Step } from './answer.ts';
 import { roundingMm, stopNumbers } from './numbers.ts';
 import type { Piece, Reach } from './pieces.ts';
 import type { PieceSize } from './layout-of-screws.ts';
@@ -16,8 +16,8 @@ export function leastSizes(
   const notchRadiusMm = notchRadius(job);
   const depthMm = depth(job, topMm, marginMm);
   const sizes: PieceSize[] = [];
-  for (const piece of pieces) {
-    const bad = badLands(piece, notchRadiusMm);
+  for (const [i, piece] of pieces.entries()) {
+    const bad = badLands(piece, notchRadiusMm, i === 0 ? 'front-up corner' : 'other end');
     if (bad !== null) return bad;
     const shareMm =
       pieces.length === 1
@@ -38,7 +38,7 @@ export function leastSizes(
     if (overMm > roundingMm)
       return cannot(
         `two stops on a fence ${mm(fenceMm)} long are ${mm(overMm)} too long together`,
-        'contacts nearer to the corners, or one stop for both placings (equal corners)',
+        'places of fence-touch nearer to the ends of the edge, or the same corner for both placings',
       );
   }
   return made(sizes);
@@ -66,30 +66,43 @@ function armMm(lands: readonly Reach[], edgeMm: number, mostMm: number): number 
   return Math.max(wishMm, ...needsMm);
 }
 
-function badLands(piece: Piece, notchRadiusMm: number): ReturnType<typeof cannot> | null {
+/** `from`: the end of the fence at which the piece stands; places are written from the front-up corner. */
+function badLands(
+  piece: Piece,
+  notchRadiusMm: number,
+  from: 'front-up corner' | 'other end',
+): Cannot | null {
   // The notch, about the inside corner of the body, reaches its radius along the face; that corner
   // lies as far behind the blank's as the flank of a land is long: the two cancel.
   const nearestMm = notchRadiusMm + leastFlatMm;
-  for (const lands of [piece.fenceLands, piece.sideLands])
+  for (const [key, lands] of [
+    ['fence-touch', piece.fenceLands],
+    ['side-touch', piece.sideLands],
+  ] as const) {
+    const limit = (offCornerMm: number): string =>
+      key === 'fence-touch' && from === 'other end'
+        ? `${figure(piece.frame.fenceLengthMm - offCornerMm)} or less`
+        : `${figure(offCornerMm)} or more`;
     for (const [i, land] of lands.entries()) {
       if (land.fromMm < nearestMm - roundingMm)
         return cannot(
-          `the ${piece.name}, would touch (${land.contacts.join(', ')}) from ${mm(land.fromMm)} off its corner, inside the corner's relief`,
-          `a button at ${mm(nearestMm + n.landMm / 2)} or more, or an arm from ${mm(nearestMm)} or more`,
+          `the ${piece.name}, would touch from ${mm(land.fromMm)} off its corner (${key}), inside the corner's relief`,
+          `${key}: a button at ${limit(nearestMm + n.landMm / 2)}, or the end of an arm at ${limit(nearestMm)}`,
         );
       if (land.toMm - land.fromMm < n.landMm - roundingMm)
         return cannot(
-          `the ${piece.name}, has a face only ${mm(land.toMm - land.fromMm)} long (${land.contacts.join(', ')})`,
-          `an arm at least ${mm(n.landMm)} long, clear of the middle of the fence`,
+          `the ${piece.name}, has a face only ${mm(land.toMm - land.fromMm)} long (${key})`,
+          `${key}: an arm at least ${mm(n.landMm)} long, clear of the middle of the fence`,
         );
       const next = lands[i + 1];
       const apartMm = 2 * n.betweenBackMm + leastFlatMm;
       if (next !== undefined && next.fromMm - land.toMm < apartMm - roundingMm)
         return cannot(
-          `the ${piece.name}, has buttons only ${mm(next.fromMm - land.fromMm)} apart`,
-          `buttons at least ${mm(apartMm + n.landMm)} apart, or an arm`,
+          `the ${piece.name}, has buttons only ${mm(next.fromMm - land.fromMm)} apart (${key})`,
+          `${key}: buttons at least ${mm(apartMm + n.landMm)} apart, or an arm`,
         );
     }
+  }
   return null;
 }
 

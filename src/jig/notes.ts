@@ -28,7 +28,7 @@ export function notesOn(
       .filter((seat) => seat.insert === null)
       .map((seat) => {
         const { x, y } = layoutOnBed(job, cornerInLayout(one.piece.frame, seat.at));
-        const at = `[${x.toFixed(1)}, ${y.toFixed(1)}]`;
+        const at = `[${x.toFixed(1)}, ${y.toFixed(1)}] mm`;
         return `The bed has no insert at ${at}: put one in there, or drive a wood screw with a washer.`;
       }),
     ...(fit.headProudMm > 0 ? [`Its screw heads stand ${mm(fit.headProudMm)} above its top.`] : []),

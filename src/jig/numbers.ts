@@ -72,8 +72,14 @@ export const stopNumbers = {
   lowestStopMm: 4,
   /** Below the blank's top when nothing needs the height. */
   belowTopMm: 1,
+  /** Room beside a stop that whatever passes below its top must keep, mm; an estimate. */
+  clearBesideMm: 1,
   /** Kept between the top of a stop and anything that passes over it. */
   clearOverMm: 2,
+  /** A cutter can be let out further by so much at most, to bring what hangs above it higher. */
+  stickOutMoreMm: 10,
+  /** Room that a tool needs beside an edge that it touches: up to 8 in diameter, 2 to either side. */
+  touchRoomMm: 12,
   /** Printed curves stray from true ones by no more (a tenth of a nozzle's width). */
   chordMm: 0.02,
 } as const;

@@ -24,20 +24,38 @@ export function standing(
   topMm: number,
   fit: ScrewFit,
 ): Step<readonly StandingPiece[]> {
-  const pieces = piecesOf(job, placings);
-  const least = leastSizes(job, pieces, topMm, fit.marginMm);
-  if (least.kind === 'cannot') return least;
-  const here = standAt(job, pieces, least.value, topMm, fit.marginMm);
+  const stand = standOf(job, placings, topMm, fit);
+  if (stand.kind === 'cannot') return stand;
+  const here = stand.value(job);
   if (here.kind === 'made') return here;
-  const better = betterPlace(job, (there) =>
-    standAt(there, pieces, least.value, topMm, fit.marginMm),
-  );
+  const better = betterPlace(job, stand.value);
   return better === null
     ? cannot(
         here.because,
         'inserts closer together, or a bed without inserts (screw where it suits)',
       )
     : cannot(here.because, `on-bed: [${better.x}, ${better.y}]`);
+}
+
+/** The same without a search for another place: much faster, and says nothing of what would fit. */
+export function standingHere(
+  job: Job,
+  placings: Placings,
+  topMm: number,
+  fit: ScrewFit,
+): Step<readonly StandingPiece[]> {
+  const stand = standOf(job, placings, topMm, fit);
+  return stand.kind === 'cannot' ? stand : stand.value(job);
+}
+
+type Stand = (there: Job) => Step<readonly StandingPiece[]>;
+
+/** Stands the pieces of a job wherever it lies on the bed. */
+function standOf(job: Job, placings: Placings, topMm: number, fit: ScrewFit): Step<Stand> {
+  const pieces = piecesOf(job, placings);
+  const least = leastSizes(job, pieces, topMm, fit.marginMm);
+  if (least.kind === 'cannot') return least;
+  return made((there) => standAt(there, pieces, least.value, topMm, fit.marginMm));
 }
 
 function standAt(

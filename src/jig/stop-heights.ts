@@ -1,6 +1,6 @@
 import type { Band, Job } from '../job/job.ts';
 import { unreachable } from '../num/invariant.ts';
-import { cannot, made, mm, type Step } from './answer.ts';
+import { cannot, figure, made, mm, type Step } from './answer.ts';
 import type { Knots } from './knots.ts';
 import { stopNumbers } from './numbers.ts';
 
@@ -21,23 +21,23 @@ export function stopHeights(job: Job, rim: 'rim' | 'no rim'): Step<StopHeights> 
   const n = stopNumbers;
   const allowanceMm = job.stops.made.kind === 'milled-in-place' ? n.millingAllowanceMm : 0;
   const band = bandOf(job.stops.band);
-  const touchesMm = band.highMm - band.lowMm;
-  if (band.highMm < n.lowestStopMm || touchesMm <= allowanceMm)
+  const narrow = job.stops.band.kind === 'narrow';
+  const lowestMm = Math.max(n.lowestStopMm, lowestPlainMm(allowanceMm));
+  if (!narrow && band.highMm < lowestMm)
     return cannot(
       `a stop ${mm(band.highMm)} high leaves no face above its chip relief`,
-      `a stop at least ${mm(Math.max(n.lowestStopMm, lowestPlainMm(allowanceMm)))} high, or dowels`,
+      `height: ${figure(lowestMm)} or more`,
     );
-  if (band.lowMm < n.reliefUprightMm)
+  if (narrow && band.lowMm < n.reliefUprightMm)
     return cannot(
-      `a contact band from ${mm(band.lowMm)} leaves no chip relief above the bed`,
-      `touch-height: ${n.bandHalfMm + n.reliefUprightMm} or more, or height: for a plain stop`,
+      `touching from ${mm(band.lowMm)} to ${mm(band.highMm)} above the bed leaves no chip relief below`,
+      `touch-height: ${figure(n.bandHalfMm + n.reliefUprightMm)} or more, or height (a plain stop) instead`,
     );
-  const narrow = job.stops.band.kind === 'narrow';
   const topMm = band.highMm + (narrow && rim === 'rim' ? n.aboveBandMm : 0);
   if (topMm > job.blank.thickMm - n.belowTopMm)
     return cannot(
       `a stop ${mm(topMm)} high stands above a blank ${mm(job.blank.thickMm)} thick, less ${mm(n.belowTopMm)}`,
-      `a contact at most ${mm(job.blank.thickMm - n.belowTopMm - (narrow ? n.bandHalfMm : 0))} high`,
+      `${narrow ? 'touch-height' : 'height'}: ${figure(job.blank.thickMm - n.belowTopMm - (narrow ? n.bandHalfMm : 0))} or less`,
     );
   return made({
     topMm,

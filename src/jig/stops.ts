@@ -1,63 +1,67 @@
 import type { Job } from '../job/job.ts';
 import type { Body } from '../sweep/body.ts';
-import { lowestOver, type Placings } from '../sweep/clearances.ts';
-import { cannot, made, mm, type Cannot, type Step } from './answer.ts';
+import type { Placings } from '../sweep/clearances.ts';
+import { cannot, made, type Step } from './answer.ts';
 import { boredHoles } from './bored-hole.ts';
 import { outlineInLayout, towardsBlank } from './corner-frame.ts';
 import { landsInLayout } from './lands.ts';
 import { headOf, pinHole, pinOf, screwOf } from './fasteners.ts';
+import { noMillingRoom } from './milling-room.ts';
 import { notesOn } from './notes.ts';
-import { stopNumbers } from './numbers.ts';
 import { pinPlaces } from './pins.ts';
 import { profileOf } from './profile.ts';
+import { remedyText, type Attempt } from './remedies.ts';
 import { screwFit, type ScrewFit } from './screw-holes.ts';
-import { standing, type StandingPiece } from './standing.ts';
+import { standing, standingHere, type StandingPiece } from './standing.ts';
 import { stopHeights, type StopHeights } from './stop-heights.ts';
 import { finalFaces, stopOutline } from './stop-outline.ts';
 import type { StopPart, StopsAnswer } from './stop-part.ts';
+import { strikeText, worstStrike } from './strike.ts';
 
 /** The corner stops that the job describes, standing where they belong; or why there are none. */
 export function stopsOf(job: Job, placings: Placings): StopsAnswer {
-  const withRim = stopsAt(job, placings, 'rim');
-  if (withRim.kind === 'made' || job.stops.band.kind === 'plain') return withRim;
-  // The rim above a narrow band only helps the print: go without where it is in the way.
-  return stopsAt(job, placings, 'no rim');
+  const tried = attempt(job, placings, standing);
+  if (tried.kind !== 'struck') return tried;
+  const again = (other: Job): Attempt => attempt(other, placings, standingHere);
+  return cannot(strikeText(tried.strike), remedyText(job, tried.strike, again));
 }
 
-function stopsAt(job: Job, placings: Placings, rim: 'rim' | 'no rim'): StopsAnswer {
+function attempt(job: Job, placings: Placings, stand: typeof standing): Attempt {
+  const withRim = attemptAt(job, placings, stand, 'rim');
+  if (withRim.kind === 'made' || job.stops.band.kind === 'plain') return withRim;
+  // The rim above a narrow band only helps the print: go without where it is in the way.
+  return attemptAt(job, placings, stand, 'no rim');
+}
+
+function attemptAt(
+  job: Job,
+  placings: Placings,
+  stand: typeof standing,
+  rim: 'rim' | 'no rim',
+): Attempt {
   const heights = stopHeights(job, rim);
   if (heights.kind === 'cannot') return heights;
   const thread = job.shop.bed.inserts?.thread ?? 'M6';
   const fit = screwFit(thread, job.stops.made.kind, heights.value.topMm);
-  const stood = standing(job, placings, heights.value.topMm, fit);
+  const stood = stand(job, placings, heights.value.topMm, fit);
   if (stood.kind === 'cannot') return stood;
   const parts: StopPart[] = [];
   for (const one of stood.value) {
     const part = partOf(job, one, heights.value, fit);
     if (part.kind === 'cannot') return part;
+    const made = job.stops.made;
+    const room =
+      made.kind === 'milled-in-place' ? noMillingRoom(job, part.value, made.cutter) : null;
+    if (room !== null) return room;
     parts.push(part.value);
   }
-  const struck = parts
-    .flatMap((part) => bodiesOf(part))
-    .map((body) => strike(job, placings, body))
-    .find((found) => found !== null);
-  return struck ?? { kind: 'made', parts };
+  const strike = worstStrike(job, placings, parts.flatMap(bodiesOf));
+  return strike === null ? { kind: 'made', parts } : { kind: 'struck', strike };
 }
 
 /** Everything of a part that others must keep clear of: itself and the heads that stand on it. */
 export function bodiesOf(part: StopPart): readonly Body[] {
   return [part.body, ...part.heads];
-}
-
-function strike(job: Job, placings: Placings, body: Body): Cannot | null {
-  const over = lowestOver(job, placings, body.outline);
-  const roomMm = over === null ? Infinity : over.heightMm - body.highMm;
-  if (over === null || roomMm >= stopNumbers.clearOverMm) return null;
-  const shortMm = stopNumbers.clearOverMm - roomMm;
-  return cannot(
-    `the ${over.what} passes ${mm(over.heightMm)} above the bed over the ${body.name} (top at ${mm(body.highMm)}) while cutting ${over.feature}: ${mm(shortMm)} too low`,
-    `a contact ${mm(shortMm)} lower, a longer stick-out, or a smaller dust shoe`,
-  );
 }
 
 function partOf(job: Job, one: StandingPiece, heights: StopHeights, fit: ScrewFit): Step<StopPart> {
@@ -69,7 +73,7 @@ function partOf(job: Job, one: StandingPiece, heights: StopHeights, fit: ScrewFi
   if (onPins && pinned.length < 2)
     return cannot(
       `the ${piece.name}, has no room for two pins between its screws`,
-      'a longer arm (a contact further from the corner), or inserts further apart',
+      'a place of fence-touch or side-touch further from the corner, or inserts further apart',
     );
   const how = job.stops.made;
   const { name } = piece;

@@ -49,25 +49,29 @@ export function sweptByBox<F extends Frame>(
   widthMm: number,
   heightMm: number,
 ): Outline<F>[] {
-  const corners = [
-    { x: -widthMm / 2, y: -heightMm / 2 },
-    { x: widthMm / 2, y: -heightMm / 2 },
-    { x: widthMm / 2, y: heightMm / 2 },
-    { x: -widthMm / 2, y: heightMm / 2 },
-  ];
-  const at = (p: Point<F>, c: { x: number; y: number }): Point<F> => ({
-    x: p.x + c.x,
-    y: p.y + c.y,
+  // One way after the other: a fourth of the sides that all corners of the box would draw at once.
+  return sweptAlong(outline, { x: widthMm, y: 0 }).flatMap((wide) =>
+    sweptAlong(wide, { x: 0, y: heightMm }),
+  );
+}
+
+/** Every place that a stretch of this length and direction, its middle on the outline, covers. */
+function sweptAlong<F extends Frame>(
+  outline: Outline<F>,
+  by: { readonly x: number; readonly y: number },
+): Outline<F>[] {
+  const at = (p: Point<F>, share: number): Point<F> => ({
+    x: p.x + share * by.x,
+    y: p.y + share * by.y,
   });
-  const pieces = outline.flatMap((p, i) => {
+  const sides = outline.map((p, i) => {
     const q = outline[(i + 1) % outline.length]!;
-    const sides = corners.map((c, k) => {
-      const d = corners[(k + 1) % corners.length]!;
-      return wound<F>([at(p, c), at(p, d), at(q, d), at(q, c)]);
-    });
-    return [corners.map((c) => at(p, c)), ...sides];
+    return wound<F>([at(p, -0.5), at(q, -0.5), at(q, 0.5), at(p, 0.5)]);
   });
-  return unionOf([...pieces, outline]).filter((loop) => signedAreaMm2(loop) > 0);
+  // What is not in the outline at one end was left through one of its sides on the way.
+  return unionOf([...sides, outline.map((p) => at(p, -0.5))]).filter(
+    (loop) => signedAreaMm2(loop) > 0,
+  );
 }
 
 const wound = <F extends Frame>(outline: Point<F>[]): Outline<F> =>

@@ -42,6 +42,9 @@ export function betweenEdgesMm<F extends Frame>(a: Outline<F>, b: Outline<F>): n
     const a1 = a[(i + 1) % a.length]!;
     b.forEach((b0, j) => {
       const b1 = b[(j + 1) % b.length]!;
+      // Most pairs are farther apart than the nearest so far, by their boxes alone.
+      if (apartMm(a0.x, a1.x, b0.x, b1.x) > least || apartMm(a0.y, a1.y, b0.y, b1.y) > least)
+        return;
       least = cross(a0, a1, b0, b1)
         ? 0
         : Math.min(
@@ -62,6 +65,10 @@ export function betweenOutlinesMm<F extends Frame>(a: Outline<F>, b: Outline<F>)
   const inB = a[0] !== undefined && isInside(a[0], b);
   return inA || inB ? 0 : betweenEdgesMm(a, b);
 }
+
+/** What lies between two stretches of one axis, mm; negative when they overlap. */
+const apartMm = (a0: number, a1: number, b0: number, b1: number): number =>
+  Math.max(Math.min(b0, b1) - Math.max(a0, a1), Math.min(a0, a1) - Math.max(b0, b1));
 
 function cross<F extends Frame>(a: Point<F>, b: Point<F>, c: Point<F>, d: Point<F>): boolean {
   return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;

@@ -14,9 +14,14 @@ const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
 /**
  * The least of a function of one number with one dip between `low` and `high`, by golden sections:
- * 14 leave 1.2e-3 of the stretch.
+ * each leaves 0.618 of the stretch.
  */
-export function dipBetween(f: (s: number) => number, from: number, to: number, steps = 14): number {
+export function dipBetween(
+  f: (s: number) => number,
+  from: number,
+  to: number,
+  steps: number,
+): number {
   let [low, high] = [from, to];
   let a = high - GOLDEN * (high - low);
   let b = low + GOLDEN * (high - low);

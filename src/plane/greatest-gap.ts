@@ -1,5 +1,5 @@
 import { dipBetween, FAN, FAN_X, FAN_Y } from './fan.ts';
-import { dipBeside, eachSide } from './least-gap.ts';
+import { dipBeside, dipInFan, eachSide } from './least-gap.ts';
 import { reach, type Landed } from './support.ts';
 
 /** What a fan direction may stand off the direction of the dip that it stands for: 1 - cos of half its step. */
@@ -7,30 +7,48 @@ const FAN_MISS = 1 - Math.cos(Math.PI / FAN);
 
 /**
  * The largest, over all places of the line of `inner`, of the distance to the nearest place of
- * `outer`, mm; both convex, `inner` within. Along a straight side the distance has one hump, which is
- * closed in on; along round corners it is looked at in a fan of directions, and closed in
- * on beside the best.
+ * `outer`, mm; both convex, `inner` within. No place that faces some direction is further from
+ * `outer` than the two reach apart there, so only directions where they are further apart than the best
+ * place so far are looked at: along a straight side the distance has one hump, which is closed
+ * in on; round corners it is looked at in a fan of directions, and closed in on beside each
+ * that is still in question.
  */
 export function greatestGap(outer: Landed, inner: Landed): number {
   const distance = distanceTo(outer);
   let most = -Infinity;
+  const sides: { readonly ux: number; readonly uy: number; readonly apart: number }[] = [];
   eachSide(inner, (ux, uy) => {
+    sides.push({ ux, uy, apart: reach(outer, ux, uy) - reach(inner, ux, uy) });
+  });
+  for (const { ux, uy, apart } of sides.sort((a, b) => b.apart - a.apart)) {
+    if (apart <= most) break;
     const [from, to] = sideOf(inner, ux, uy);
     const along = (s: number): number =>
-      -distance(from.x + s * (to.x - from.x), from.y + s * (to.y - from.y));
-    most = Math.max(most, -along(0), -along(1), -dipBetween(along, 0, 1));
-  });
-  let best = 0;
-  let bestHere = -Infinity;
-  for (let k = 0; k < FAN; k++) {
-    const here = distanceAt(distance, inner, FAN_X[k]!, FAN_Y[k]!);
-    if (here > bestHere) [best, bestHere] = [k, here];
+      -distance(from.x + s * (to.x - from.x), from.y + s * (to.y - from.y), most);
+    most = Math.max(most, -dipBetween(along, 0, 1, ALONG));
   }
-  const beside = dipBeside((ux, uy) => -distanceAt(distance, inner, ux, uy), best);
-  return Math.max(most, bestHere, -beside);
+  const facing = (ux: number, uy: number): number => {
+    const { x, y } = placeAt(inner, ux, uy);
+    return distance(x, y, -Infinity);
+  };
+  const apart = Float64Array.from(
+    { length: FAN },
+    (_, k) => reach(outer, FAN_X[k]!, FAN_Y[k]!) - reach(inner, FAN_X[k]!, FAN_Y[k]!),
+  );
+  for (let k = 0; k < FAN; k++)
+    if (apart[k]! > most) most = Math.max(most, facing(FAN_X[k]!, FAN_Y[k]!));
+  for (let k = 0; k < FAN; k++)
+    if (apart[k]! > most) most = Math.max(most, -dipBeside((ux, uy) => -facing(ux, uy), k, ROUND));
+  return most;
 }
 
-type Distance = (px: number, py: number) => number;
+/** Golden sections round a corner: they leave 1.2e-3 rad. */
+const ROUND = 12;
+/** Golden sections along a straight side: they leave 1/300 of it. */
+const ALONG = 12;
+
+/** `enough`: a distance that is surely no larger may be told as it is known so far, a little too large. */
+type Distance = (px: number, py: number, enough: number) => number;
 
 /** Distance from a place to the line of a convex outline, mm; negative outside it. */
 function distanceTo(outer: Landed): Distance {
@@ -41,7 +59,8 @@ function distanceTo(outer: Landed): Distance {
   });
   const acrossMm = Math.max(fan[0]! + fan[FAN / 2]!, fan[FAN / 4]! + fan[(3 * FAN) / 4]!);
   const values = new Float64Array(FAN);
-  return (px, py) => {
+  const isSmooth = outer.x.length === 1;
+  return (px, py, enough) => {
     let least = Infinity;
     for (const [ux, uy, far] of sides) least = Math.min(least, far - px * ux - py * uy);
     let coarse = Infinity;
@@ -51,15 +70,14 @@ function distanceTo(outer: Landed): Distance {
       if (here < coarse) coarse = here;
     }
     least = Math.min(least, coarse);
+    if (least <= enough) return least;
     const worth = least + FAN_MISS * acrossMm;
+    const far = (ux: number, uy: number): number => reach(outer, ux, uy) - px * ux - py * uy;
     for (let k = 0; k < FAN; k++) {
       const here = values[k]!;
       if (here > worth || here > values[(k + 1) % FAN]! || here > values[(k + FAN - 1) % FAN]!)
         continue;
-      least = Math.min(
-        least,
-        dipBeside((ux, uy) => reach(outer, ux, uy) - px * ux - py * uy, k),
-      );
+      least = Math.min(least, dipInFan(far, k, values, isSmooth));
     }
     return least;
   };
@@ -91,11 +109,6 @@ function placeOf(
     y: y[at]! + disc * (wy + map[2]! * wx + map[3]! * wy) + around * uy,
   };
 }
-
-const distanceAt = (distance: Distance, inner: Landed, ux: number, uy: number): number => {
-  const { x, y } = placeAt(inner, ux, uy);
-  return distance(x, y);
-};
 
 /** Both ends of the straight side of an outline that is square to a direction. */
 function sideOf(

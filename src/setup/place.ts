@@ -1,4 +1,4 @@
-import { unreachable } from '../num/invariant.ts';
+import { invariant, unreachable } from '../num/invariant.ts';
 import type { Point } from '../plane/point.ts';
 import type { Corner, Edge, Job, Touch } from '../job/job.ts';
 import type { Contact, Placing, Side } from './placing.ts';
@@ -144,6 +144,13 @@ function zeroOf(job: Job, face: 'front' | 'back'): Point<'layout'> {
   switch (zero.xy.kind) {
     case 'kept':
       return zeroOf(job, face === 'front' ? 'back' : 'front');
+    case 'hole': {
+      const { xy } = zero;
+      const hole = job.features.find(({ name }) => name === xy.feature);
+      invariant(hole !== undefined, `no feature ${xy.feature}`);
+      const mirror = face === 'front' ? 'none' : job.turn === 'about-y' ? 'x' : 'y';
+      return blankInLayout(job, mirror, hole.at);
+    }
     case 'middle':
       return { x: job.blank.widthMm / 2, y: job.blank.heightMm / 2 };
     case 'milled-stops':

@@ -1,5 +1,5 @@
 import { invariant } from '../num/invariant.ts';
-import type { Face, Job } from '../job/job.ts';
+import type { Face, Job, ZeroXy } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
 import type { Columns } from './columns.ts';
 import type { Axis } from './deviation.ts';
@@ -11,6 +11,7 @@ import { newPose, type Pose } from './pose.ts';
 import { seatOf, type Seat } from './seat.ts';
 import { seatFrameOf, type SeatFrame } from './seat-frame.ts';
 import { contactColumns } from './touching.ts';
+import { holeFinder } from './zero-hole.ts';
 import { zeroFinder, type ZeroFinder, type ZeroFound } from './zero.ts';
 
 /**
@@ -57,18 +58,39 @@ export function turnOverOf(job: Job, columns: Columns): TurnOver {
   const prepare = (placing: Placing, before: Laid | null): Laid => {
     const frame = seatFrameOf(job, placing);
     const xy = zeros[placing.faceUp];
-    invariant(xy.kind !== 'kept' || before !== null, 'the first placing has no zero to keep');
+    invariant(
+      (xy.kind !== 'kept' && xy.kind !== 'hole') || before !== null,
+      'the first placing has no zero to keep and no hole to find',
+    );
     return {
       placing,
       frame,
       seat: seatOf(job, placing, frame, columns, touching),
       loadFaces: facesOf(job, frame, columns),
-      zero: xy.kind === 'kept' ? before!.zero : zeroFinder(job, placing, frame, xy, columns),
+      zero:
+        xy.kind === 'kept'
+          ? before!.zero
+          : xy.kind === 'hole'
+            ? inHole(placing, frame, before!, xy)
+            : zeroFinder(job, placing, frame, xy, columns),
       pose: newPose(),
       faces: { fence: 0, fenceSlope: 0, side: 0, sideSlope: 0 },
       found: { dx: 0, dy: 0 },
     };
   };
+  /** The hole lies where the first placing really cut it, in wood that has moved since. */
+  const inHole = (
+    placing: Placing,
+    frame: SeatFrame,
+    before: Laid,
+    xy: Extract<ZeroXy, { kind: 'hole' }>,
+  ): ZeroFinder => {
+    const feature = job.features.find(({ name }) => name === xy.feature);
+    invariant(feature !== undefined, `no feature ${xy.feature}`);
+    const cut = landingOn(job, before, null, `feature ${feature.name}`, feature.at, columns);
+    return holeFinder(job, placing, frame, { cut, at: feature.at, strainX, strainY }, columns);
+  };
+
   const first = prepare(one, null);
   const second = prepare(two, first);
   const secondXy = zeros[two.faceUp];

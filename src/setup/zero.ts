@@ -43,7 +43,7 @@ export function zeroFinder(
   job: Job,
   placing: Placing,
   frame: SeatFrame,
-  xy: Exclude<ZeroXy, { kind: 'kept' }>,
+  xy: Exclude<ZeroXy, { kind: 'kept' | 'hole' }>,
   columns: Columns,
 ): ZeroFinder {
   const anchor = anchorOf(job, placing, xy);
@@ -74,7 +74,11 @@ export function zeroFinder(
   }
 }
 
-function anchorOf(job: Job, placing: Placing, xy: Exclude<ZeroXy, { kind: 'kept' }>): ZeroAnchor {
+function anchorOf(
+  job: Job,
+  placing: Placing,
+  xy: Exclude<ZeroXy, { kind: 'kept' | 'hole' }>,
+): ZeroAnchor {
   const at = xy.at ?? placing.zero;
   const band = job.stops.band;
   const onStops = band.kind === 'plain' ? band.heightMm : band.touchHeightMm;
@@ -95,7 +99,7 @@ function anchorOf(job: Job, placing: Placing, xy: Exclude<ZeroXy, { kind: 'kept'
 }
 
 /** Seat-frame coordinates of a layout place. */
-function inFrame(
+export function inFrame(
   frame: SeatFrame,
   at: Point<'layout'>,
 ): { readonly a: number; readonly b: number } {
@@ -105,7 +109,7 @@ function inFrame(
 }
 
 /** Writes what was found along `a` and `b` as layout X and Y. */
-function asLayout(frame: SeatFrame, a: number, b: number, found: ZeroFound): void {
+export function asLayout(frame: SeatFrame, a: number, b: number, found: ZeroFound): void {
   found.dx = frame.along === 'x' ? frame.alongSign * a : frame.inwardSign * b;
   found.dy = frame.along === 'x' ? frame.inwardSign * b : frame.alongSign * a;
 }

@@ -50,7 +50,7 @@ export function benchSheet(input: SheetInput): string {
             </p>
             ${prediction.needs.map((need) => needSection(prediction, need, job.goodEnoughShare, job.shop.units))}
             <h3>What was assumed</h3>
-            ${assumedList(prediction)}
+            ${assumedList(prediction, job.shop.units)}
           </section>
           <section class="keep">
             <h2>Heights over the stops</h2>

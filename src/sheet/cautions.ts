@@ -1,6 +1,6 @@
 import type { Html } from './html.ts';
 import { markup } from './html.ts';
-import { freesPiece } from './cut-steps.ts';
+import { freesPiece } from './freed.ts';
 import { strikes } from './heights-table.ts';
 import type { SheetInput } from './sheet-input.ts';
 import { lengthText } from './words.ts';
@@ -12,7 +12,9 @@ export function cautions({ job, clearances }: SheetInput): Html {
     (c) =>
       markup`<li> <b>Do not run this job as it stands:</b> the ${c.what} passes ${lengthText(c.bodyTopMm - (c.lowestMm ?? 0), units)} too low over ${c.body}, ${c.placing === 'front-up' ? 'front' : 'back'} up${c.feature === null ? '' : `, while ${c.feature} is cut`}. </li>`,
   );
-  const freed = job.features.filter(freesPiece).map((feature) => feature.name);
+  const freed = job.features
+    .filter((feature) => freesPiece(job, feature))
+    .map((feature) => feature.name);
   const loose =
     freed.length === 0
       ? markup``

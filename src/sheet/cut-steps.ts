@@ -1,5 +1,6 @@
 import type { Cut, Face, Feature, Job } from '../job/job.ts';
 import { featureNumber } from './badges.ts';
+import { freesPiece } from './freed.ts';
 import type { Html } from './html.ts';
 import { markup } from './html.ts';
 import type { Step } from './step.ts';
@@ -44,17 +45,8 @@ const FIRST_PASS = markup` After the first pass stop, let the spindle stand stil
 function cutWords(job: Job, { feature, number }: Numbered): Html {
   const depth = lengthText(feature.depthMm, job.shop.units);
   const how = feature.through ? `right through, ${depth}` : `${depth} deep`;
-  const free = freesPiece(feature)
+  const free = freesPiece(job, feature)
     ? markup` <b>This cut sets a piece free:</b> hold the piece before it comes loose, and touch nothing until the spindle stands still.`
     : markup``;
   return markup`Cut <b class="number">${number}</b> <b>${feature.name}</b> with ${feature.cutter.name}, ${how}.${free}`;
-}
-
-export function freesPiece(feature: Feature): boolean {
-  return (
-    feature.through &&
-    feature.cut !== 'drill' &&
-    feature.cut !== 'pocket' &&
-    feature.cut !== 'chamfer'
-  );
 }

@@ -4,6 +4,7 @@ import type { Placing } from '../setup/placing.ts';
 import type { Box } from './label-room.ts';
 import type { SheetStop } from './sheet-input.ts';
 import type { Spot } from './svg.ts';
+import { touchPlaces } from './touch-places.ts';
 
 /** How the layout frame lies on the drawing paper. */
 export interface Field {
@@ -34,7 +35,8 @@ export function fieldFor(
   corner: Spot,
   room: { readonly widthMm: number; readonly heightMm: number },
 ): Field {
-  const world = reach(job, stops);
+  const touched = touchPlaces(job, placing).map(({ at }) => at);
+  const world = reach(job, stops, touched);
   const fits = REDUCTIONS.map((reduction) => paperReach(world, placing, reduction));
   const chosen =
     fits.find((r) => r.right - r.left <= room.widthMm && r.far - r.near <= room.heightMm) ??
@@ -67,11 +69,12 @@ interface Reach {
   readonly far: number;
 }
 
-function reach(job: Job, stops: readonly SheetStop[]): Reach {
-  const points = stops.flatMap((stop) => [
+function reach(job: Job, stops: readonly SheetStop[], touched: readonly Point<'layout'>[]): Reach {
+  const ofStops = stops.flatMap((stop) => [
     ...stop.body.outline,
     ...stop.screws.map((screw) => screw.at),
   ]);
+  const points = [...ofStops, ...touched];
   const xs = points.map((point) => point.x);
   const ys = points.map((point) => point.y);
   return {

@@ -6,6 +6,7 @@ import { markup } from './html.ts';
 import { placingOf } from './places.ts';
 import type { SheetInput, SheetStop } from './sheet-input.ts';
 import { isInUse } from './stop-use.ts';
+import { touchPlaces } from './touch-places.ts';
 import { lengthText } from './words.ts';
 
 /** What the numbers, letters and lines of the drawings stand for. */
@@ -25,7 +26,7 @@ export function keyList(input: SheetInput): Html {
 <li><b>Dashed</b>: cut on the face below</li>
 <li> <b>Thick edge</b>: marked reference edge${job.blank.marked.length === 0 ? ' (none in this job)' : ''}</li>
 <li><b>Black wedge</b>: here the blank touches a stop (${bandWords(job)})</li>
-<li><b>Crossed circle</b>: screw${stops.some((stop) => stop.pins.length > 0) ? markup`; <b>dot in a ring</b>: pin` : markup``}; <b>M</b>: the pencilled corner</li></ul></div></div>
+<li><b>Crossed circle</b>: screw${stops.some((stop) => stop.pins.length > 0) ? markup`; <b>dot in a ring</b>: pin` : markup``}; <b>M</b>: the pencilled corner</li>${touchWords(input)}</ul></div></div>
 <div class="solids">${input.stopPictures.map((picture, i) => markup`<figure><figcaption><b class="letter">${stopLetter(i)}</b></figcaption>${{ html: picture }}</figure>`)}</div>`;
 }
 
@@ -57,6 +58,14 @@ function useWords({ placings }: SheetInput, stop: SheetStop): string {
   );
   if (used.length === 2) return 'in both placings';
   return used.length === 1 ? `with the ${used[0]!} up` : 'the blank does not touch it';
+}
+
+/** What the crosses stand for, where a drawing has any. */
+function touchWords({ job, placings }: SheetInput): Html {
+  const all = [placings.frontUp, placings.backUp].flatMap((placing) => touchPlaces(job, placing));
+  return all.length === 0
+    ? markup``
+    : markup`<li><b>Slanting cross</b>: here X, Y or Z zero is touched; its place counts from the left and the near side of the blank as it lies, whichever face is up</li>`;
 }
 
 function bandWords({ stops, shop }: Job): string {

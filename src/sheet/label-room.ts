@@ -45,3 +45,20 @@ export function overlapMm2(a: Box, b: Box): number {
   const height = Math.min(a.y + a.height, b.y + b.height) - Math.max(a.y, b.y);
   return width > 0 && height > 0 ? width * height : 0;
 }
+
+/** Places for a label beside a mark, the nearest and the up-and-right ones liked best. */
+export function boxesBeside(
+  at: { readonly x: number; readonly y: number },
+  width: number,
+  height: number,
+): readonly Candidate[] {
+  const places = [4.5, 6.5, 9, 12, 16].flatMap((away) =>
+    [45, 225, 135, 315, 270, 90, 180, 0].map((degrees, i) => ({ away, degrees, i })),
+  );
+  return places.map(({ away, degrees, i }) => {
+    const angle = (degrees * Math.PI) / 180;
+    const x = at.x + Math.cos(angle) * (away + (Math.abs(Math.cos(angle)) * width) / 2);
+    const y = at.y - Math.sin(angle) * (away + height / 4);
+    return { box: boxAround(x, y, width, height), cost: away + i / 10 };
+  });
+}

@@ -39,14 +39,14 @@ export function needSection(
 <td>${lengthText(need.nominal, units)}${per100(need)}</td></tr>
 <tr>
 <th scope="row">To be expected (mean)</th>
-<td>${deviationText(need.mean, units)}${per100(need)}</td></tr>
+<td>${need.moments === 'no mean' ? 'none: too few readings' : `${deviationText(need.mean, units)}${per100(need)}`}</td></tr>
 <tr>
 <th scope="row">95 parts in 100 lie from</th>
 <td>${intervalText(need.interval95, units)}${per100(need)}</td></tr></table>
 <h4>What has the largest hand in the scatter</h4>
-<ul class="sources">${need.shares.slice(0, 3).map((share) => markup`<li><b>${shareText(share.share)}</b> ${sourceWords(prediction, share.source)}</li>`)}</ul>
+<ul class="sources">${need.moments === 'known' ? markup`` : markup`<li>Too few readings of something to tell: trust the interval and the chance.</li>`}${need.shares.slice(0, 3).map((share) => markup`<li><b>${shareText(share.share)}</b> ${sourceWords(prediction, share.source)}</li>`)}</ul>
 <h4>How much of the scatter comes back</h4>
-<p>${recurring(need)}</p></div></div></section>`;
+<p>${need.moments === 'known' ? recurring(need) : markup`Not to be told from so few readings.`}</p></div></div></section>`;
 }
 
 /** Total effects of kinds that work together share some scatter, so they are listed and never summed. */

@@ -48,6 +48,8 @@ th, td { padding: 1.2mm 2mm 1.2mm 0; text-align: left; vertical-align: top; bord
 th { font-weight: 400; }
 td { font-weight: 700; font-variant-numeric: tabular-nums; }
 thead th { font-weight: 700; border-bottom: .5mm solid #111; }
+.milling { margin: 2mm 0; font-size: 9.5pt; }
+.milling thead th { font-size: 9.5pt; }
 .heights { table-layout: fixed; }
 .heights th:nth-child(1) { width: 25%; }
 .heights th:nth-child(2) { width: 11%; }

@@ -11,6 +11,7 @@ import type { SheetStop } from './sheet-input.ts';
 import { sideWords } from './side-words.ts';
 import { contactDrawing, stopDrawing, stopMarks } from './stop-drawing.ts';
 import { FAINT, INK, arrow, dot, drawing, textAt, textUp } from './svg.ts';
+import { touchDrawing, touchMarks } from './touch-drawing.ts';
 import { lengthText } from './words.ts';
 import { zeroAndMark } from './zero-drawing.ts';
 
@@ -33,7 +34,9 @@ export function placingDrawing(job: Job, placing: Placing, stops: readonly Sheet
   const zero = zeroAndMark(job, placing, field, [
     ...stopMarks(stops, placing, field),
     ...smallFeatures(job, placing, field),
+    ...touchMarks(job, placing, field),
   ]);
+  const touches = touchDrawing(job, placing, field, zero.taken);
   const height = TOP_MM + field.box.height + BOTTOM_MM;
   return drawing(
     `${placing.order} placing from above, ${placing.faceUp} face up`,
@@ -45,7 +48,8 @@ export function placingDrawing(job: Job, placing: Placing, stops: readonly Sheet
       blankDrawing(job, placing, field),
       ...placing.contacts.map((contact) => contactDrawing(contact, placing, field)),
       zero.html,
-      badges(job, placing, stops, field, zero.taken),
+      touches.html,
+      badges(job, placing, stops, field, touches.taken),
       dimensions(job, field, job.shop.units),
       ...sides(job, placing, field),
       operator(field),

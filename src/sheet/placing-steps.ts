@@ -7,17 +7,18 @@ import { programWords } from './place-words.ts';
 import { sideStopName } from './side-words.ts';
 import type { Step } from './step.ts';
 import { step } from './step.ts';
+import { zeroOf } from './touch-places.ts';
 import { lengthText, unitText } from './words.ts';
 import { noteZero, zeroAfterLaying, zeroBeforeLaying } from './zero-xy-steps.ts';
 import { staysInReach, zAfterLaying, zBeforeLaying } from './zero-z-steps.ts';
 
 /** One placing at the machine, from its zero to the last look before the clamps come off. */
 export function placingSteps(job: Job, placing: Placing, next: Zero | null): Step[] {
-  const zero = placing.faceUp === 'front' ? job.zero.frontUp : job.zero.backUp;
+  const zero = zeroOf(job, placing);
   const isFirst = placing.order === 'first';
   return [
     ...zeroBeforeLaying(job, placing, zero.xy),
-    ...zBeforeLaying(job, placing, zero.z),
+    ...zBeforeLaying(job, placing, zero),
     ...seatSteps(job, placing),
     ...zeroAfterLaying(job, placing, zero.xy),
     ...(isFirst ? noteZero(job, next) : []),
@@ -34,7 +35,6 @@ export function placingSteps(job: Job, placing: Placing, next: Zero | null): Ste
 function seatSteps(job: Job, placing: Placing): Step[] {
   const units = job.shop.units;
   const mark = cornerAt(job, inLayout(job, placing, markedCorner(job)));
-  const count = placing.contacts.length;
   return [
     step(markup`Blow and brush bed, stops and blank clean, the corner above all.`),
     step(
@@ -42,9 +42,26 @@ function seatSteps(job: Job, placing: Placing): Step[] {
     ),
     hold(job, placing),
     step(
-      markup`Try a ${lengthText(units === 'inch' ? 0.0508 : 0.05, units)} feeler at each of the ${count} black wedges of the picture: it must not go in anywhere. If it does, take the blank out, clean, and lay it again.`,
+      markup`Try a ${lengthText(units === 'inch' ? 0.0508 : 0.05, units)} feeler at the black wedges of the picture. ${feelerWords(placing)} If it goes in where it must not, take the blank out, clean, and lay it again.`,
     ),
   ];
+}
+
+/** Two buttons are both felt; of an arm on the side, the blank touches one end, as its edge will have it. */
+function feelerWords(placing: Placing): string {
+  const armOnSide = placing.contacts.some(
+    ({ face, kind }) => face === 'side' && kind === 'arm-end',
+  );
+  const armOnFence = placing.contacts.some(
+    ({ face, kind }) => face === 'fence' && kind === 'arm-end',
+  );
+  const fence = armOnFence
+    ? 'Along the fence it must not go in at both ends at once.'
+    : 'At the fence it must not go in at either.';
+  const side = armOnSide
+    ? 'Along the side stop it must not go in at one end at least.'
+    : 'At the side stop it must not go in.';
+  return `${fence} ${side}`;
 }
 
 const TOWARDS: Readonly<Record<Side, string>> = {
@@ -85,12 +102,19 @@ function lastLook(job: Job, placing: Placing, z: ZeroZ): Step[] {
   const unit = unitText(units);
   const within = lengthText(units === 'inch' ? 0.0508 : 0.05, units);
   const touchZ = staysInReach(job, placing, z);
-  const zToo = touchZ ? ' and touch Z again where you touched it' : '';
+  const at = inLayout(job, placing, markedCorner(job));
   return [
     step(
-      markup`Before a clamp comes off: spindle still, go back to X and Y zero${zToo}. Each must read what it read, within ±${within}.`,
-      ...['X', 'Y', ...(touchZ ? ['Z'] : [])].map((label) => ({ label, unit })),
+      markup`Before a clamp comes off: spindle still, raise the cutter above everything, and jog to <b>${programWords(job, placing, at)}</b> once more. It must stand over the M corner as it did before. A display alone does not show lost steps.`,
     ),
+    ...(touchZ
+      ? [
+          step(
+            markup`Touch Z again where you touched it: it must read what it read, within ±${within}.`,
+            { label: 'Z', unit },
+          ),
+        ]
+      : []),
     step(
       markup`Wait until the spindle stands still. Take loose pieces away, vacuum, then take the blank out.`,
     ),

@@ -11,14 +11,24 @@ export function prepareSteps(input: SheetInput): Step[] {
   const { job } = input;
   const units = job.shop.units;
   return [
-    printStops(input),
-    markBlank(job),
-    ...measureBlank(job, units),
+    ...beforeSizes(input),
+    measureSizes(job, units),
+    measureSquare(units),
     step(
       markup`Warm the machine up for 10 to 15 minutes, then home it. Nothing loose on gantry, spindle, bed or cutter? Bed clean?`,
     ),
     measureCutters(job, units),
   ];
+}
+
+/** The number that the step has in which length and width of the blank are measured. */
+export function sizesStepNumber(input: SheetInput): number {
+  return beforeSizes(input).length + 1;
+}
+
+function beforeSizes(input: SheetInput): Step[] {
+  const { job } = input;
+  return [printStops(input), markBlank(job), measureThickness(job, job.shop.units)];
 }
 
 function printStops({ job, fileNames, stops }: SheetInput): Step {
@@ -36,7 +46,7 @@ function printStops({ job, fileNames, stops }: SheetInput): Step {
       ? ''
       : ` Have ${screws.length} ${threads.join('/')} screws${pinned} at hand.`;
   return step(
-    markup`Print or cut the stops from the files beside this sheet: ${files}.${fixing} Take burrs and strings off their contact faces.`,
+    markup`Print or cut the ${stops.length === 1 ? 'stop' : 'stops'} from the ${fileNames.length === 1 ? 'file' : 'files'} beside this sheet: ${files}.${fixing} Take burrs and strings off the contact faces.`,
   );
 }
 
@@ -54,30 +64,34 @@ function markBlank(job: Job): Step {
   );
 }
 
-function measureBlank(job: Job, units: Units): Step[] {
+function measureThickness({ blank }: Job, units: Units): Step {
+  const unit = unitText(units);
+  const places = ['M corner', 'next corner', 'across', 'last corner', 'middle'];
+  return step(
+    markup`Measure the thickness at the four corners and in the middle. Wanted: ${lengthText(blank.thickMm, units)}, ${spreadText(blank.thickSpread.distribution, units)}.`,
+    ...places.map((label) => ({ label, unit })),
+  );
+}
+
+function measureSizes(job: Job, units: Units): Step {
   const { blank } = job;
   const unit = unitText(units);
   const size = (mm: number): string => lengthText(mm, units);
-  const band = job.stops.band;
-  const heightMm = band.kind === 'plain' ? band.heightMm / 2 : band.touchHeightMm;
-  const places = ['M corner', 'next corner', 'across', 'last corner', 'middle'];
-  return [
-    step(
-      markup`Measure the thickness at the four corners and in the middle. Wanted: ${size(blank.thickMm)}, ${spreadText(blank.thickSpread.distribution, units)}.`,
-      ...places.map((label) => ({ label, unit })),
-    ),
-    step(
-      markup`Measure between left and right edge, ${size(blank.widthAtYMm)} up from the lower edge, and between lower and upper edge, ${size(blank.heightAtXMm)} in from the left edge, both ${size(heightMm)} above the bed where the stops touch. Wanted: ${size(blank.widthMm)}, ${spreadText(blank.widthSpread.distribution, units)}, and ${size(blank.heightMm)}, ${spreadText(blank.heightSpread.distribution, units)}.`,
-      { label: 'left to right', unit },
-      { label: 'lower to upper', unit },
-    ),
-    step(
-      markup`Hold a square in the M corner, on the face and then up the edges. Write down the gap at the end of the square's blade. Lay the blank on the flat bed and feel under it for hollows.`,
-      { label: 'corner', unit },
-      { label: 'edges', unit },
-      { label: 'hollow', unit },
-    ),
-  ];
+  return step(
+    markup`Measure between left and right edge, ${size(blank.widthAtYMm)} up from the lower edge, and between lower and upper edge, ${size(blank.heightAtXMm)} in from the left edge, both at half the thickness, ${size(blank.thickMm / 2)} from either face. Wanted: ${size(blank.widthMm)}, ${spreadText(blank.widthSpread.distribution, units)}, and ${size(blank.heightMm)}, ${spreadText(blank.heightSpread.distribution, units)}.`,
+    { label: 'left to right', unit },
+    { label: 'lower to upper', unit },
+  );
+}
+
+function measureSquare(units: Units): Step {
+  const unit = unitText(units);
+  return step(
+    markup`Hold a square in the M corner, on the face and then up the edges. Write down the gap at the end of the square's blade. Lay the blank on the flat bed and feel under it for hollows.`,
+    { label: 'corner', unit },
+    { label: 'edges', unit },
+    { label: 'hollow', unit },
+  );
 }
 
 function measureCutters(job: Job, units: Units): Step {

@@ -22,5 +22,5 @@ export interface SheetInput {
 /** What the sheet needs to know of a stop. */
 export type SheetStop = Pick<
   StopPart,
-  'body' | 'screws' | 'pins' | 'lands' | 'allowanceMm' | 'notes'
+  'body' | 'heads' | 'screws' | 'pins' | 'lands' | 'towardsBlank' | 'band' | 'allowanceMm'
 >;

@@ -6,6 +6,8 @@ import { signedAreaMm2 } from '../plane/measure.ts';
 import type { Profile, StopPart } from '../jig/stop-part.ts';
 import { touchesBlank } from '../jig/touching-facet.ts';
 import { dot, seenFacets, type SeenFacet } from '../jig/seen-facets.ts';
+import type { Units } from '../job/job.ts';
+import { MM_PER_INCH, unitText } from './words.ts';
 
 export interface PictureWish {
   /** What is shown, for those who cannot see it, and the caption under it. */
@@ -20,16 +22,17 @@ export interface PictureWish {
 }
 
 /** A stop seen from the blank's side, with the faces that touch it tinted, and its size below. */
-export function stopPicture(part: StopPart, widthMm: number): string {
+export function stopPicture(part: StopPart, widthMm: number, units: Units = 'mm'): string {
   const facets = facetsOf(solidOf(withoutFootChamfer(part.profile)));
   const places = facets.flat();
-  const sizeMm = (axis: 'x' | 'y' | 'z'): string => {
+  const size = (axis: 'x' | 'y' | 'z'): string => {
     const along = places.map((p) => p[axis]);
-    return (-least(along.map((a) => -a)) - least(along)).toFixed(0);
+    const mm = -least(along.map((a) => -a)) - least(along);
+    return units === 'mm' ? mm.toFixed(0) : (mm / MM_PER_INCH).toFixed(2);
   };
   return solidPicture(facets, {
     title: `${part.name}, seen from the blank`,
-    caption: `${part.name}: ${sizeMm('x')} × ${sizeMm('y')} × ${sizeMm('z')} mm`,
+    caption: `${part.name}: ${size('x')} × ${size('y')} × ${size('z')} ${unitText(units)}`,
     from: part.towardsBlank,
     tinted: (facet) => touchesBlank(part, facet),
     widthMm,

@@ -1,34 +1,36 @@
-import type { Job } from '../job/job.ts';
+import type { Cutter, Job } from '../job/job.ts';
 import { unreachable } from '../num/invariant.ts';
+import { oppositeEdge } from '../setup/place.ts';
 import type { Placing } from '../setup/placing.ts';
 import { stopLetter } from './badges.ts';
 import type { Html } from './html.ts';
 import { markup } from './html.ts';
+import { FINISH_MM, millingRuns } from './milling-runs.ts';
+import { millingTable } from './milling-table.ts';
+import { sizesStepNumber } from './prepare-steps.ts';
 import type { SheetInput } from './sheet-input.ts';
 import { sideStopName } from './side-words.ts';
 import type { Step } from './step.ts';
 import { step } from './step.ts';
+import { stopNotes } from './stop-notes.ts';
 import { lengthText, unitText } from './words.ts';
 
 /** Fixing the stops to the bed in the way the job says they are made, before the first placing. */
 export function stopSteps(input: SheetInput, placing: Placing): Step[] {
   const { job } = input;
   const made = job.stops.made;
+  const oneCounts = onlyOneSideStop(input, placing);
   switch (made.kind) {
     case 'milled-in-place':
-      return [
-        screwDown(input),
-        ...millStops(input, made.cutter.name),
-        ...onlyOneSideStop(job, placing),
-      ];
+      return [screwDown(input), ...millStops(input, made.cutter), ...oneCounts];
     case 'set-by-hand':
-      return [screwDown(input), ...setByHand(job, placing), ...onlyOneSideStop(job, placing)];
+      return [screwDown(input), ...setByHand(job, placing), ...oneCounts];
     case 'on-bed-pins':
       return [
         step(
           markup`Push ${letters(input)} onto the pins in the bed, down until nothing rocks, then tighten the screws. ${standsAt(job)}${notesOf(input)}`,
         ),
-        ...onlyOneSideStop(job, placing),
+        ...oneCounts,
       ];
     default:
       return unreachable(made);
@@ -46,16 +48,17 @@ function letters({ stops }: SheetInput): string {
 
 function screwDown(input: SheetInput): Step {
   return step(
-    markup`Screw ${letters(input)} to the bed where the picture shows them. ${standsAt(input.job)}${notesOf(input)}`,
+    markup`Screw ${letters(input)} to the bed where the picture shows ${input.stops.length === 1 ? 'it' : 'them'}. ${standsAt(input.job)}${notesOf(input)}`,
   );
 }
 
 /** What the maker of each stop has to say about it. */
-function notesOf({ stops }: SheetInput): Html {
+function notesOf({ job, stops }: SheetInput): Html {
   const notes = stops.map(
-    (stop, i) => markup`<li><b class="letter">${stopLetter(i)}</b> ${stop.notes.join(' ')}</li>`,
+    (stop, i) =>
+      markup`<li><b class="letter">${stopLetter(i)}</b> ${stopNotes(job, stop).join(' ')}</li>`,
   );
-  return stops.every((stop) => stop.notes.length === 0) ? markup`` : markup`<ul>${notes}</ul>`;
+  return markup`<ul>${notes}</ul>`;
 }
 
 function standsAt(job: Job): Html {
@@ -65,16 +68,17 @@ function standsAt(job: Job): Html {
   return markup`The ${job.stops.corner.frontUp} corner of the blank comes to lie at X ${lengthText(value.x, units)}, Y ${lengthText(value.y, units)} from the near-left corner of the bed${assumed}.`;
 }
 
-function millStops({ job, stops }: SheetInput, cutter: string): Step[] {
-  const units = job.shop.units;
+function millStops({ job, stops }: SheetInput, cutter: Cutter): Step[] {
+  const size = (mm: number): string => lengthText(mm, job.shop.units);
   const allowance = Math.max(0, ...stops.map((stop) => stop.allowanceMm));
-  const stock =
-    allowance === 0
-      ? markup`Their contact faces are left too full on purpose.`
-      : markup`Their contact faces are ${lengthText(allowance, units)} too full on purpose.`;
+  const full = allowance === 0 ? 'left too full' : `${size(allowance)} too full`;
+  const corner = job.stops.corner.frontUp;
   return [
     step(
-      markup`No blank yet. ${stock} Set X and Y zero once, by eye, at the ZERO of the picture, so that every contact face has something to come off. <b>Mill the contact faces</b> from this zero with ${cutter}: climb cut, a light last pass, and that pass once more without feeding in.`,
+      markup`No blank yet. The contact faces are ${full} on purpose. Set X and Y zero once, by eye, at the ${corner} corner of the blank in the picture, so that every contact face has something to come off. Set Z zero on the <b>bed</b>.`,
+    ),
+    step(
+      markup`<b>Mill the contact faces</b> from this zero with ${cutter.name}, along the runs below: first all but ${size(FINISH_MM)}, then the last ${size(FINISH_MM)} as a climb cut, then that pass once more without feeding in. The table says where the <b>centre</b> of the cutter runs, half its ${size(cutter.diameterMm)} off the face; from → to is the way that climbs with a spindle that turns clockwise seen from above. <b>You cut next to screws and clamps:</b> run each line once with the cutter raised, and keep the cutter clear of every other stop. ${millingTable(job, millingRuns(job, stops, cutter))}`,
     ),
     step(
       markup`<b>From now on do not touch X and Y zero, the screws of the stops, or the power switch</b>, but where this sheet says so: faces and zero now belong together.`,
@@ -85,11 +89,13 @@ function millStops({ job, stops }: SheetInput, cutter: string): Step[] {
 function setByHand(job: Job, placing: Placing): Step[] {
   const unit = unitText(job.shop.units);
   const along = placing.fence.side === 'near' || placing.fence.side === 'far' ? 'X' : 'Y';
-  const spacing = along === 'X' ? job.blank.widthMm : job.blank.heightMm;
+  const mark = mayDrawBack(job)
+    ? ' Mark its place on the bed, so that it can be drawn back and come again.'
+    : '';
   const second = hasTwoSideStops(job)
     ? [
         step(
-          markup`Set the second side stop ${lengthText(spacing, job.shop.units)} from the first, face to face, with a bar or a rule of known length. Mark its place, so that it can be drawn back and come again.`,
+          markup`Set the second side stop ${lengthText(apartMm(job, placing), job.shop.units)} from the first, face to face, with a bar or a rule of known length.${mark}`,
           { label: 'face to face', unit },
         ),
       ]
@@ -108,13 +114,38 @@ function setByHand(job: Job, placing: Placing): Step[] {
   ];
 }
 
-/** With a stop at each end the blank would jam between the two. */
-function onlyOneSideStop(job: Job, placing: Placing): Step[] {
+/** With a stop at each end of it a longer blank does not go in between the two. */
+function onlyOneSideStop(input: SheetInput, placing: Placing): Step[] {
+  const { job } = input;
   if (!hasTwoSideStops(job)) return [];
   const other = placing.sideStop.which === 'first' ? 'second' : 'first';
+  const aside = mayDrawBack(job)
+    ? markup` Or mark the place of the ${other} one on the bed, draw it back, and put it back to its mark before the blank is turned over.`
+    : markup``;
   return [
     step(
-      markup`In this placing only ${sideStopName(job, placing)} counts. The blank must lie free of the ${other} one: never force it in between the two. If it jams, it is longer than they stand apart; draw the ${other} one back.`,
+      markup`In this placing only ${sideStopName(job, placing)} counts. The side stops stand ${lengthText(apartMm(job, placing), job.shop.units)} apart. A longer blank does not go in between: measure it (step ${sizesStepNumber(input)}); if it is longer, ${shortenWords(job, placing)}, or write its length as the size and build again.${aside} Never force it, never shift a stop that was milled.`,
     ),
   ];
+}
+
+/** Where zero is touched again after the turn, nothing hangs on the exact place of a stop set by hand. */
+export function mayDrawBack(job: Job): boolean {
+  const { frontUp, backUp } = job.zero;
+  const again = job.first === 'front' ? backUp : frontUp;
+  const isTouched = again.xy.kind !== 'kept' && again.xy.kind !== 'milled-stops';
+  return hasTwoSideStops(job) && job.stops.made.kind === 'set-by-hand' && isTouched;
+}
+
+function apartMm(job: Job, placing: Placing): number {
+  const isAlongX = placing.fence.side === 'near' || placing.fence.side === 'far';
+  return isAlongX ? job.blank.widthMm : job.blank.heightMm;
+}
+
+/** The edge across from the one that meets the side stop is free, but somebody may have marked it too. */
+function shortenWords(job: Job, placing: Placing): string {
+  const free = oppositeEdge(placing.sideStop.edge);
+  return job.blank.marked.includes(free)
+    ? `shorten it at its ${free} edge`
+    : `shorten it at the edge that is not marked (the ${free} one)`;
 }

@@ -1,10 +1,17 @@
 import type { Html } from './html.ts';
+import type { Box } from './label-room.ts';
 import { markup } from './html.ts';
 
 /** A place on the drawing paper: mm, x right, y down. */
 export interface Spot {
   readonly x: number;
   readonly y: number;
+}
+
+/** A piece of a drawing, and what other labels must keep clear of. */
+export interface Drawn {
+  readonly html: Html;
+  readonly taken: readonly Box[];
 }
 
 export const INK = '#111111';

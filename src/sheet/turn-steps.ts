@@ -7,7 +7,7 @@ import type { SheetInput } from './sheet-input.ts';
 import { sideStopName } from './side-words.ts';
 import type { Step } from './step.ts';
 import { step } from './step.ts';
-import { hasTwoSideStops } from './stop-steps.ts';
+import { hasTwoSideStops, mayDrawBack } from './stop-steps.ts';
 
 /** Between the placings: power and zero, burrs, the turn itself, the side stop that counts now. */
 export function turnSteps({ job, placings }: SheetInput): Step[] {
@@ -25,7 +25,7 @@ export function turnSteps({ job, placings }: SheetInput): Step[] {
   const change = hasTwoSideStops(job)
     ? [
         step(
-          markup`From here on only ${sideStopName(job, second)} counts: it must stand in its place, and the blank must lie free of the ${other} one.`,
+          markup`From here on only ${sideStopName(job, second)} counts: it must stand in its place${mayDrawBack(job) ? ', at its mark' : ''}, and the blank must lie free of the ${other} one. Never force it in between the two.`,
         ),
       ]
     : [];
@@ -51,6 +51,8 @@ function powerWords(xy: ZeroXy): Html {
       return markup`X and Y zero will be touched again on the stops: homing or switching off does no harm in between. Do not loosen the stops.`;
     case 'edges':
       return markup`X and Y zero will be touched again on the blank's edges: homing or switching off does no harm in between.`;
+    case 'hole':
+      return markup`X and Y zero will be found again in the hole ${xy.feature}: homing or switching off does no harm in between.`;
     case 'middle':
       return markup`X and Y zero will be found again at the blank's middle: homing or switching off does no harm in between.`;
     default:

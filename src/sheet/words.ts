@@ -2,7 +2,8 @@ import type { Distribution } from '../num/distribution.ts';
 import { unreachable } from '../num/invariant.ts';
 import type { Units } from '../job/job.ts';
 
-const MM_PER_INCH = 25.4;
+/** Source: international yard and pound agreement, 1959. */
+export const MM_PER_INCH = 25.4;
 
 /** A size somebody set, with its unit: `280 mm`, `11.024 in`; no more digits than it has. */
 export function lengthText(mm: number, units: Units): string {
@@ -44,9 +45,10 @@ export function chanceText(share: number): string {
   return `${(Math.floor(share * 1000 + 1e-9) / 10).toFixed(1)} %`;
 }
 
-/** Part of a whole: `62 %`, `under 1 %`. */
+/** Part of a whole, which an estimate may overshoot: `62 %`, `under 1 %`, never above `100 %`. */
 export function shareText(share: number): string {
-  return share > 0 && share < 0.005 ? 'under 1 %' : `${trueMinus((share * 100).toFixed(0))} %`;
+  if (share > 0 && share < 0.005) return 'under 1 %';
+  return `${trueMinus((Math.min(share, 1) * 100).toFixed(0))} %`;
 }
 
 /** A level somebody asked for, with the digits it has: `99 %`, `99.5 %`. */

@@ -5,16 +5,10 @@ import { ARROW_MM, onPaper } from './field.ts';
 import type { Html } from './html.ts';
 import { markup, joined } from './html.ts';
 import type { Box } from './label-room.ts';
-import { boxAround, roomFor } from './label-room.ts';
+import { boxAround, boxesBeside, roomFor } from './label-room.ts';
 import { inLayout, markedCorner } from './places.ts';
-import type { Spot } from './svg.ts';
+import type { Drawn, Spot } from './svg.ts';
 import { ACCENT, INK, arrow, dot, textAt } from './svg.ts';
-
-export interface Drawn {
-  readonly html: Html;
-  /** What other labels must keep clear of. */
-  readonly taken: readonly Box[];
-}
 
 /** The zero, which way X and Y grow from it, and the pencilled M in its corner of the blank. */
 export function zeroAndMark(
@@ -34,7 +28,7 @@ export function zeroAndMark(
     boxAround(at.x, at.y, 6, 6),
   ];
   const soFar = [...marks, ...letters, ...lines];
-  const word = roomFor(around(at, 14, 5), soFar, field.box).box;
+  const word = roomFor(boxesBeside(at, 14, 5), soFar, field.box).box;
   const mark = markBox(job, placing, field, [...soFar, word]);
   return {
     html: joined([
@@ -90,16 +84,4 @@ export function markSign(box: Box): Html {
 
 function foot(box: Box): Spot {
   return { x: box.x + box.width / 2, y: box.y + box.height / 2 + box.height * 0.26 };
-}
-
-function around(at: Spot, width: number, height: number): { box: Box; cost: number }[] {
-  const places = [4.5, 6.5, 9, 12, 16].flatMap((away) =>
-    [45, 225, 135, 315, 270, 90, 180, 0].map((degrees, i) => ({ away, degrees, i })),
-  );
-  return places.map(({ away, degrees, i }) => {
-    const angle = (degrees * Math.PI) / 180;
-    const x = at.x + Math.cos(angle) * (away + (Math.abs(Math.cos(angle)) * width) / 2);
-    const y = at.y - Math.sin(angle) * (away + height / 4);
-    return { box: boxAround(x, y, width, height), cost: away + i / 10 };
-  });
 }

@@ -4,11 +4,12 @@ import type { Point } from '../plane/point.ts';
 import type { Placing } from '../setup/placing.ts';
 import type { Html } from './html.ts';
 import { markup } from './html.ts';
-import { placeWords } from './place-words.ts';
+import type { Laid } from './place-words.ts';
+import { fromLeftWords, fromNearWords, zeroWords } from './place-words.ts';
 import { sideStopName } from './side-words.ts';
 import type { Step } from './step.ts';
 import { step } from './step.ts';
-import { lengthText, unitText } from './words.ts';
+import { unitText } from './words.ts';
 
 /** X and Y zero as far as it is set before the blank lies there. */
 export function zeroBeforeLaying(job: Job, placing: Placing, xy: ZeroXy): Step[] {
@@ -16,19 +17,20 @@ export function zeroBeforeLaying(job: Job, placing: Placing, xy: ZeroXy): Step[]
     case 'stops':
       return [
         step(
-          markup`<b>X and Y zero, before the blank is laid:</b> with ${xy.tool.name}, spindle still, touch the contact faces of the fence and of ${sideStopName(job, placing)}, from the side where the blank will lie${touchedAt(job, xy.at)}. Take off what the tool and the cutter's radius add. Zero is ${placeWords(job, placing.zero)}.`,
+          markup`<b>X and Y zero, before the blank is laid:</b> with ${xy.tool.name}, spindle still, touch the contact faces of the fence and of ${sideStopName(job, placing)}, from the side where the blank will lie${touchedAt(job, xy.at, 'as it will lie')}. Take off what the tool and the cutter's radius add. Zero is ${zeroWords(job, placing.zero)}.`,
         ),
       ];
     case 'milled-stops':
       return [
         step(
-          markup`<b>X and Y zero: nothing to touch.</b> It is the zero from which the stops were milled, ${placeWords(job, placing.zero)}.`,
+          markup`<b>X and Y zero: nothing to touch.</b> It is the zero from which the stops were milled, ${zeroWords(job, placing.zero)}.`,
         ),
       ];
     case 'kept':
       return [keptZero(job, placing, xy.how)];
     case 'edges':
     case 'middle':
+    case 'hole':
       return [];
     default:
       return unreachable(xy);
@@ -42,13 +44,23 @@ export function zeroAfterLaying(job: Job, placing: Placing, xy: ZeroXy): Step[] 
     case 'edges':
       return [
         step(
-          markup`<b>X and Y zero on the blank's edges:</b> with ${xy.tool.name}, spindle still, touch the ${placing.sideStop.edge} edge and the ${placing.fence.edge} edge of the blank at half its thickness, beside the stops${touchedAt(job, xy.at)}. Take off what the tool and the cutter's radius add. Zero is ${placeWords(job, placing.zero)}.`,
+          markup`<b>X and Y zero on the blank's edges:</b> with ${xy.tool.name}, spindle still, touch the ${placing.sideStop.edge} edge and the ${placing.fence.edge} edge of the blank at half its thickness, beside the stops${touchedAt(job, xy.at, 'as it lies')}. Take off what the tool and the cutter's radius add. Zero is ${zeroWords(job, placing.zero)}.`,
         ),
       ];
     case 'middle':
       return [
         step(
-          markup`<b>X and Y zero at the middle:</b> with ${xy.tool.name}, spindle still, touch left and right edge at half the blank's thickness${levelWith(job, xy.at, 'y')}; half of their sum is X zero. Touch near and far edge${levelWith(job, xy.at, 'x')}; half of their sum is Y zero. Zero is ${placeWords(job, placing.zero)}.`,
+          markup`<b>X and Y zero at the middle:</b> with ${xy.tool.name}, spindle still, touch left and right edge at half the blank's thickness${levelWith(job, xy.at, 'y')}; half of their sum is X zero. Touch near and far edge${levelWith(job, xy.at, 'x')}; half of their sum is Y zero. Zero is ${zeroWords(job, placing.zero)}.`,
+          ...['left', 'right', 'half sum X', 'near', 'far', 'half sum Y'].map((label) => ({
+            label,
+            unit,
+          })),
+        ),
+      ];
+    case 'hole':
+      return [
+        step(
+          markup`<b>X and Y zero in the hole ${xy.feature}:</b> with ${xy.tool.name}, spindle still, touch its wall left and right, then near and far, at half the blank's thickness; half of each sum is its centre. Zero is ${zeroWords(job, placing.zero)}.`,
           ...['left', 'right', 'half sum X', 'near', 'far', 'half sum Y'].map((label) => ({
             label,
             unit,
@@ -81,7 +93,7 @@ export function noteZero(job: Job, next: Zero | null): Step[] {
 }
 
 function keptZero(job: Job, placing: Placing, how: 'held' | 're-homed' | 'power-off'): Step {
-  const place = placeWords(job, placing.zero);
+  const place = zeroWords(job, placing.zero);
   const rest: Record<typeof how, Html> = {
     held: markup`Do not set it again: the motors have held it.`,
     're-homed': markup`The machine was homed again: call up the zero you wrote down, do not touch anything off.`,
@@ -92,14 +104,13 @@ function keptZero(job: Job, placing: Placing, how: 'held' | 're-homed' | 'power-
   );
 }
 
-function touchedAt(job: Job, at: Point<'layout'> | null): Html {
+function touchedAt(job: Job, at: Point<'layout'> | null, laid: Laid): Html {
   if (at === null) return markup``;
-  const units = job.shop.units;
-  return markup` (X at ${lengthText(at.y, units)} from the near edge, Y at ${lengthText(at.x, units)} from the left edge)`;
+  return markup`, at the crosses of the picture (X: ${fromNearWords(job, at.y)}; Y: ${fromLeftWords(job, at.x, laid)})`;
 }
 
 function levelWith(job: Job, at: Point<'layout'> | null, axis: 'x' | 'y'): Html {
   const { widthMm, heightMm } = job.blank;
   const mm = axis === 'y' ? (at?.y ?? heightMm / 2) : (at?.x ?? widthMm / 2);
-  return markup`, ${lengthText(mm, job.shop.units)} from the ${axis === 'y' ? 'near' : 'left'} edge`;
+  return markup`, ${axis === 'y' ? fromNearWords(job, mm) : fromLeftWords(job, mm, 'as it lies')}`;
 }

@@ -1,21 +1,24 @@
-import type { Job, ZeroZ } from '../job/job.ts';
+import type { Job, Zero, ZeroXy, ZeroZ } from '../job/job.ts';
+import { unreachable } from '../num/invariant.ts';
 import { isInside } from '../plane/distance.ts';
+import type { Point } from '../plane/point.ts';
 import type { Placing } from '../setup/placing.ts';
 import { outlineOf } from '../sweep/feature-outline.ts';
 import { cutsOf } from './cut-steps.ts';
+import type { Html } from './html.ts';
 import { markup } from './html.ts';
-import { isUnderBlank, placeWords } from './place-words.ts';
+import { isUnderBlank, machineWords, onBedWords, programWords, zeroWords } from './place-words.ts';
 import { inLayout } from './places.ts';
 import type { Step } from './step.ts';
 import { step } from './step.ts';
 import { unitText } from './words.ts';
 
 /** A touch on the part of the bed that the blank will cover: it cannot be made later. */
-export function zBeforeLaying(job: Job, placing: Placing, z: ZeroZ): Step[] {
-  if (!isCovered(job, z)) return [];
+export function zBeforeLaying(job: Job, placing: Placing, { xy, z }: Zero): Step[] {
+  if (z.at === null || !isCovered(job, z)) return [];
   return [
     step(
-      markup`<b>Z zero now, before the blank is laid:</b> with ${firstCutter(job, placing)} and ${z.tool.name}, spindle still, touch the bed at ${placeWords(job, z.at!)}. The blank will cover this place. Take off what the tool adds. Z zero is the <b>bed</b>.`,
+      markup`<b>Z zero now, before the blank is laid:</b> with ${firstCutter(job, placing)} and ${z.tool.name}, spindle still, touch the bed ${bedPlace(job, placing, xy, z.at)}. The blank will cover this place. Take off what the tool adds. Z zero is the <b>bed</b>.`,
     ),
     ...forNextCutters(job, placing, 'the bed is covered by then'),
   ];
@@ -25,10 +28,11 @@ export function zBeforeLaying(job: Job, placing: Placing, z: ZeroZ): Step[] {
 export function zAfterLaying(job: Job, placing: Placing, z: ZeroZ): Step[] {
   if (isCovered(job, z))
     return [step(markup`Z zero: touched already. Do not set it on the blank's top face.`)];
+  const place = z.at ? laidPlace(job, placing, z.at) : markup``;
   const where =
     z.on === 'top'
-      ? markup`the <b>top</b> of the blank${z.at ? markup`, at ${placeWords(job, z.at)}` : markup``}`
-      : markup`the <b>bed</b>${z.at ? markup`, at ${placeWords(job, z.at)}` : markup` close beside the blank`}`;
+      ? markup`the <b>top</b> of the blank${place}`
+      : markup`the <b>bed</b>${z.at ? place : markup` close beside the blank`}`;
   const touch = markup`<b>Z zero:</b> with ${firstCutter(job, placing)} and ${z.tool.name}, spindle still, touch ${where}. Take off what the tool adds.`;
   if (staysInReach(job, placing, z)) {
     const again =
@@ -65,6 +69,34 @@ function forNextCutters(job: Job, placing: Placing, why: string): Step[] {
       { label: 'top of the stop', unit: unitText(job.shop.units) },
     ),
   ];
+}
+
+/** With the blank in its place X and Y zero are known, so the machine can jog there. */
+function laidPlace(job: Job, placing: Placing, at: Point<'layout'>): Html {
+  return markup` at the cross <b>touch Z</b> of the picture, ${machineWords(job, at, 'as it lies')}: jog to <b>${programWords(job, placing, at)}</b>`;
+}
+
+/** Without a blank to measure from, the bed's place counts from the zero, or from the bed's own corner. */
+function bedPlace(job: Job, placing: Placing, xy: ZeroXy, at: Point<'layout'>): Html {
+  const picture = markup`(the cross <b>touch Z</b> of the picture, ${machineWords(job, at, 'as it will lie')})`;
+  return isKnownBeforeLaying(xy)
+    ? markup`at <b>${programWords(job, placing, at)}</b> from the zero of this placing, ${zeroWords(job, placing.zero)} ${picture}`
+    : markup`at <b>${onBedWords(job, at)}</b> from the near-left corner of the bed ${picture}`;
+}
+
+function isKnownBeforeLaying(xy: ZeroXy): boolean {
+  switch (xy.kind) {
+    case 'stops':
+    case 'milled-stops':
+    case 'kept':
+      return true;
+    case 'edges':
+    case 'middle':
+    case 'hole':
+      return false;
+    default:
+      return unreachable(xy);
+  }
 }
 
 function isCovered(job: Job, z: ZeroZ): boolean {

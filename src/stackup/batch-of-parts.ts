@@ -15,7 +15,7 @@ import { drawBatch } from './trials.ts';
 /** Most batches that are drawn, most parts in one, and most parts in all of them together. */
 const MOST_TRIALS = 20_000;
 export const MOST_PARTS = 1000;
-const MOST_IN_ALL = 400_000;
+const MOST_IN_ALL = 100_000;
 
 /**
  * What a batch comes to: shop, power-up and set-up are drawn once for all its parts; blank, placings and

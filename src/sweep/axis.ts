@@ -1,5 +1,6 @@
 import type { Feature, Job } from '../job/job.ts';
 import { invariant, unreachable } from '../num/invariant.ts';
+import { limitsOf } from '../num/spread-of.ts';
 import { grown } from '../plane/clip.ts';
 import { betweenEdgesMm, betweenOutlinesMm, toOutlineMm } from '../plane/distance.ts';
 import { mapped } from '../plane/move.ts';
@@ -20,6 +21,7 @@ export interface AxisWay {
 
 /** The ways of all features that are cut in this placing. */
 export function axisWays(job: Job, placing: Placing): readonly AxisWay[] {
+  const surfaceMm = lowestSurfaceMm(job, placing);
   return job.features
     .filter((feature) => feature.face === placing.faceUp)
     .map((feature) => ({
@@ -32,8 +34,15 @@ export function axisWays(job: Job, placing: Placing): readonly AxisWay[] {
           placing.mirror === 'none',
         ),
       ),
-      tipMm: feature.through ? -breakThroughMm : job.blank.thickMm - feature.depthMm,
+      tipMm: feature.through ? -breakThroughMm : surfaceMm - feature.depthMm,
     }));
+}
+
+/** Height from which depths count: on top, of the thinnest blank; from the bed, as drawn. */
+function lowestSurfaceMm(job: Job, { faceUp }: Placing): number {
+  const zero = faceUp === 'front' ? job.zero.frontUp : job.zero.backUp;
+  const thinner = Math.min(0, limitsOf(job.blank.thickSpread.distribution)[0]);
+  return zero.z.on === 'top' ? job.blank.thickMm + thinner : job.blank.thickMm;
 }
 
 /** Least plan distance between the places that the axis visits and a filled outline, mm. */

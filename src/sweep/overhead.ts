@@ -11,32 +11,36 @@ export interface Overhead {
   readonly fromMm: number;
 }
 
-/** What moves with this cutter: the cutter itself and what the shop file says hangs above its tip. */
+/**
+ * What moves with this cutter: the cutter itself and what the shop file says hangs above its tip. A
+ * cutter that sticks out less than the nut is said to hang above the tip brings all of it down.
+ */
 export function overheadOf(job: Job, cutter: Cutter): readonly Overhead[] {
   const { colletNut, spindle, dustShoe } = job.shop.machine.aboveTip;
+  const lower = Math.max(0, (colletNut?.fromMm ?? 0) - (cutter.stickOutMm ?? Infinity));
   return [
     { what: 'cutter', plan: { kind: 'disc', radiusMm: cutter.diameterMm / 2 }, fromMm: 0 },
-    ...(colletNut === null ? [] : [disc('collet nut', colletNut)]),
-    ...(spindle === null ? [] : [disc('spindle', spindle)]),
-    ...(dustShoe === null ? [] : [box(dustShoe)]),
+    ...(colletNut === null ? [] : [disc('collet nut', colletNut, lower)]),
+    ...(spindle === null ? [] : [disc('spindle', spindle, lower)]),
+    ...(dustShoe === null ? [] : [box(dustShoe, lower)]),
   ];
 }
 
 const disc = (
   what: Overhead['what'],
   thing: { readonly radiusMm: number; readonly fromMm: number },
+  lowerMm: number,
 ): Overhead => ({
   what,
   plan: { kind: 'disc', radiusMm: thing.radiusMm },
-  fromMm: thing.fromMm,
+  fromMm: thing.fromMm - lowerMm,
 });
 
-const box = (thing: {
-  readonly xMm: number;
-  readonly yMm: number;
-  readonly fromMm: number;
-}): Overhead => ({
+const box = (
+  thing: { readonly xMm: number; readonly yMm: number; readonly fromMm: number },
+  lowerMm: number,
+): Overhead => ({
   what: 'dust shoe',
   plan: { kind: 'box', xMm: thing.xMm, yMm: thing.yMm },
-  fromMm: thing.fromMm,
+  fromMm: thing.fromMm - lowerMm,
 });

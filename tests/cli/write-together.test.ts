@@ -1,4 +1,4 @@
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { writeTogether } from '../../src/cli/write-together.ts';
@@ -36,6 +36,32 @@ describe('writing together', () => {
       expect(readFileSync(join(folder, 'a.txt'), 'utf8')).toBe('old');
       expect(readFileSync(join(folder, 'b.txt'), 'utf8')).toBe('old b');
       expect(readdirSync(folder).sort()).toEqual(['.b.txt.old', 'a.txt', 'b.txt']);
+    });
+  });
+
+  it('never follows a link, and takes no file for a folder', () => {
+    withFolder((out) => {
+      mkdirSync(join(out, 'elsewhere'));
+      symlinkSync(join(out, 'elsewhere'), join(out, 'linked'));
+      writeFileSync(join(out, 'file'), 'mine');
+      const files = [{ name: 'a.txt', bytes: 'a' }];
+      expect(() => writeTogether(join(out, 'linked'), files)).toThrow('is a link to another place');
+      expect(() => writeTogether(join(out, 'file'), files)).toThrow('is a file, not a folder');
+      expect(() => writeTogether(join(out, 'file', 'below'), files)).toThrow(
+        'is a file, not a folder',
+      );
+      expect(readdirSync(join(out, 'elsewhere'))).toEqual([]);
+      expect(readFileSync(join(out, 'file'), 'utf8')).toBe('mine');
+    });
+  });
+
+  it('does not write through a link that stands where it stages a file', () => {
+    withFolder((out) => {
+      writeFileSync(join(out, 'mine.txt'), 'mine');
+      symlinkSync(join(out, 'mine.txt'), join(out, '.a.txt.new'));
+      writeTogether(out, [{ name: 'a.txt', bytes: 'a' }]);
+      expect(readFileSync(join(out, 'mine.txt'), 'utf8')).toBe('mine');
+      expect(readFileSync(join(out, 'a.txt'), 'utf8')).toBe('a');
     });
   });
 

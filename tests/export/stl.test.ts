@@ -27,29 +27,29 @@ function partsOf(job: Job): readonly StopPart[] {
   return answer.parts;
 }
 
-const all = [...partsOf(handSet), ...partsOf(milled)];
+const all = [...partsOf(handSet), ...partsOf(milled)].map((part) => {
+  const solid = solidOf(part.profile);
+  const bytes = stlOf(solid);
+  return { part, solid, gridMm: snapGridMm(solid), bytes, read: readStl(bytes) };
+});
 
 describe('an STL file of a stop', () => {
   it('is closed and rightly wound when it is read back', () => {
     expect(all).toHaveLength(3);
-    for (const part of all) {
-      const solid = solidOf(part.profile);
-      const read = checkMesh(readStl(stlOf(solid)));
+    for (const { solid, gridMm, read: facets } of all) {
+      const read = checkMesh(facets);
       expect(read.openEdgeCount).toBe(0);
       const { signedVolumeMm3 } = checkMesh(facetsOf(solid));
       // Every place moves by half a grid at most: over the whole skin, less than size x grid x size.
       const skinMm2 = 4 * 400 * 100;
-      expect(Math.abs(read.signedVolumeMm3 - signedVolumeMm3)).toBeLessThan(
-        (snapGridMm(solid) / 2) * skinMm2,
-      );
+      expect(Math.abs(read.signedVolumeMm3 - signedVolumeMm3)).toBeLessThan((gridMm / 2) * skinMm2);
     }
   });
 
   it('has its printed faces on the contact line, plus the allowance, within half the snap grid', () => {
-    for (const part of all) {
-      const solid = solidOf(part.profile);
-      const places = readStl(stlOf(solid)).flat();
-      const slackMm = snapGridMm(solid) / 2 + 1e-5;
+    for (const { part, gridMm, read } of all) {
+      const places = read.flat();
+      const slackMm = gridMm / 2 + 1e-5;
       for (const { face, ends } of part.lands) {
         const across = ends[0].x === ends[1].x ? 'x' : 'y';
         const along = across === 'x' ? 'y' : 'x';
@@ -73,16 +73,15 @@ describe('an STL file of a stop', () => {
   });
 
   it('lets a pin of the nominal screw hole through every hole, within the snap grid', () => {
-    for (const part of all) {
-      const solid = solidOf(part.profile);
-      const places = readStl(stlOf(solid)).flat();
+    for (const { part, gridMm, read } of all) {
+      const places = read.flat();
       for (const screw of part.screws) {
         const inside = places.filter((p) => {
           const away = { x: Math.abs(p.x - screw.at.x), y: Math.abs(p.y - screw.at.y) };
           const { hole } = screw;
           if (hole.kind === 'slot')
             away[hole.along] = Math.max(0, away[hole.along] - hole.travelMm);
-          return Math.hypot(away.x, away.y) < 6.6 / 2 - snapGridMm(solid);
+          return Math.hypot(away.x, away.y) < 6.6 / 2 - gridMm;
         });
         expect(inside).toEqual([]);
       }
@@ -90,11 +89,10 @@ describe('an STL file of a stop', () => {
   });
 
   it('gives the same bytes for the same job, twice', () => {
-    const once = partsOf(milled).map((part) => stlOf(solidOf(part.profile)));
     const again = partsOf(milled).map((part) => stlOf(solidOf(part.profile)));
-    expect(once).toHaveLength(2);
-    once.forEach((bytes, i) => {
-      expect(Buffer.compare(bytes, again[i]!)).toBe(0);
+    expect(again).toHaveLength(2);
+    again.forEach((bytes, i) => {
+      expect(Buffer.compare(bytes, all[i + 1]!.bytes)).toBe(0);
     });
   });
 
@@ -110,14 +108,14 @@ describe('an STL file of a stop', () => {
   });
 
   it('refuses a solid with a facet missing', () => {
-    const solid = solidOf(all[0]!.profile);
+    const solid = solidOf(all[0]!.part.profile);
     expect(() => stlOf({ ...solid, polygons: solid.polygons.slice(1) })).toThrow(
       'a solid with 3 open edges must not be written',
     );
   });
 
   it('refuses a solid that is inside out', () => {
-    const inside: Profile = { levels: all[0]!.profile.levels.toReversed() };
+    const inside: Profile = { levels: all[0]!.part.profile.levels.toReversed() };
     expect(() => stlOf(solidOf(inside))).toThrow(/must not be written/);
   });
 
@@ -125,9 +123,9 @@ describe('an STL file of a stop', () => {
   it.skipIf(missing)('needs no repair, says admesh (Debian package; skipped where missing)', () => {
     const folder = mkdtempSync(join(tmpdir(), 'flipwright-'));
     try {
-      for (const part of all) {
+      for (const { bytes } of all) {
         const file = join(folder, 'stop.stl');
-        writeFileSync(file, stlOf(solidOf(part.profile)));
+        writeFileSync(file, bytes);
         const said = execFileSync('/usr/bin/admesh', [file], { encoding: 'utf8' });
         const after = (label: string): string[] =>
           said

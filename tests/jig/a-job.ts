@@ -23,6 +23,9 @@ export const flat6: Cutter = {
   feedMmPerMin: 1800,
 };
 
+/** Long enough to mill the faces of any stop. */
+export const long6: Cutter = { ...flat6, fluteMm: 60, stickOutMm: 70 };
+
 export interface Wish {
   readonly size: readonly [number, number, number];
   readonly stops: Partial<Omit<Stops, 'made'>>;
@@ -143,6 +146,6 @@ export function aFeature(change: Partial<Feature> = {}): Feature {
 
 function madeOf(kind: Stops['made']['kind']): Stops['made'] {
   return kind === 'milled-in-place'
-    ? { kind, cutter: flat6 }
+    ? { kind, cutter: long6 }
     : { kind, angle: none, square: none, spacing: none };
 }

@@ -46,13 +46,16 @@ describe('a solid painted from the back', () => {
   const painted = backToFront(joined);
 
   it('shows the nearest face at every place, found by looking at them all', () => {
+    const onPicture = new Map(
+      [...seen, ...painted].map((facet) => [facet, facet.corners.map(flat)]),
+    );
     const box = boundsOf(seen.flatMap((facet) => facet.corners.map(flat)));
     let hidden = 0;
     let looked = 0;
     fc.assert(
       fc.property(evenly(box.lowX, box.highX), evenly(box.lowY, box.highY), (x, y) => {
         const at = { x, y };
-        const covers = (facet: SeenFacet): boolean => isInside(at, facet.corners.map(flat));
+        const covers = (facet: SeenFacet): boolean => isInside(at, onPicture.get(facet)!);
         const last = painted.findLast(covers);
         const all = seen.filter(covers);
         expect(last === undefined).toBe(all.length === 0);

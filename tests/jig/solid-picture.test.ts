@@ -14,16 +14,18 @@ function pictures(): readonly string[] {
   return answer.parts.map((part) => stopPicture(part, 120));
 }
 
+const drawn = pictures();
+
 describe('the picture of a stop', () => {
   it('says what it is and how big, for eyes and for readers', () => {
-    const [left, right] = pictures();
+    const [left, right] = drawn;
     expect(left).toContain('<title>corner stop, far left, seen from the blank</title>');
     expect(left).toMatch(/>corner stop, far left: \d+ × \d+ × 8 mm<\/text>/);
     expect(right).toContain('corner stop, far right');
   });
 
   it('draws in whole units inside its frame', () => {
-    for (const picture of pictures()) {
+    for (const picture of drawn) {
       const [, width, height] = /viewBox="0 0 (\d+) (\d+)"/.exec(picture)!.map(Number);
       const places = [...picture.matchAll(/[ML](\S+?) (\S+?)(?=[MLZ"])/g)];
       expect(places.length).toBeGreaterThan(300);
@@ -39,7 +41,7 @@ describe('the picture of a stop', () => {
 
   it('tints the faces that touch the blank: two on each piece, one fence and one side', () => {
     // Tinted faces are the only ones with more red than blue.
-    for (const picture of pictures()) {
+    for (const picture of drawn) {
       const warm = [...picture.matchAll(/fill="#(..)(..)(..)"/g)].filter(
         ([, red, , blue]) => parseInt(red!, 16) > parseInt(blue!, 16),
       );
@@ -48,6 +50,6 @@ describe('the picture of a stop', () => {
   });
 
   it('is the same text every time', () => {
-    expect(pictures()).toEqual(pictures());
+    expect(pictures()).toEqual(drawn);
   });
 });

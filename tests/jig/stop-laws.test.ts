@@ -10,8 +10,8 @@ describe('stops of any kind', () => {
       fc.asyncProperty(someJobs, async (job) => {
         pieces += (await expectLawfulStops(job)).length;
       }),
-      { seed: 30, numRuns: 30 },
+      { seed: 30, numRuns: 10 },
     );
-    expect(pieces).toBeGreaterThan(35);
+    expect(pieces).toBeGreaterThan(11);
   });
 });

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { StopPart, StopsAnswer } from '../../src/jig/stop-part.ts';
 import { bodiesOf, stopsOf } from '../../src/jig/stops.ts';
-import type { Job } from '../../src/job/job.ts';
+import type { Cutter, Job, Stops } from '../../src/job/job.ts';
 import { boundsOf } from '../../src/plane/measure.ts';
-import { aFeature, aJob, placed, plainBed, type Wish } from './a-job.ts';
+import { aFeature, aJob, long6, placed, plainBed, type Wish } from './a-job.ts';
 
 const answer = (wish: Partial<Wish>): StopsAnswer => stopsOf(...both(aJob(wish)));
 const both = (job: Job): [Job, ReturnType<typeof placed>] => [job, placed(job)];
@@ -164,8 +164,31 @@ describe('how a stop is held', () => {
     const added = part!.screws.filter((screw) => screw.insert === null);
     expect(added).toHaveLength(1);
     expect(added[0]!.at.y).toBe(90);
-    expect(part!.notes.join(' ')).toContain('The bed has no insert at [37.7, 140.0]');
+    expect(part!.notes.join(' ')).toContain(
+      'The bed has no insert at [37.7, 140.0] mm: put one in there',
+    );
     expect(parts({})[0]!.screws.every((screw) => screw.insert !== null)).toBe(true);
+  });
+});
+
+describe('what a stop says of itself', () => {
+  it('has mm after every number', () => {
+    const far = { ...plainBed!, pitchMm: { x: 50, y: 300 } };
+    const all = [
+      ...parts({ inserts: far, made: 'milled-in-place' }),
+      ...parts({ stops: { sideTouch: { kind: 'arm', fromMm: 20, toMm: 170 } }, inserts: null }),
+      ...parts({ made: 'on-bed-pins', stops: twoCorners }),
+    ];
+    const said = all
+      .flatMap((part) => part.notes)
+      .join('\n')
+      .replaceAll('flat 6', 'the cutter');
+    const numbers = [...said.matchAll(/\[\d+\.\d, \d+\.\d\]|[\d.]*\d/g)];
+    expect(numbers.length).toBeGreaterThan(6);
+    for (const { 0: number, index } of numbers)
+      expect(said.slice(index).startsWith(`${number} mm`), said.slice(index, index + 40)).toBe(
+        true,
+      );
   });
 });
 
@@ -198,8 +221,9 @@ describe('when no stop can be made', () => {
     // missing; without its rim at 14, still 4.5.
     expect(refusal({ features: [outline], stops: narrow, made: 'milled-in-place' })).toEqual({
       because:
-        'the dust shoe passes 11.5 mm above the bed over the corner stop, near left (top at 14 mm) while cutting outline: 4.5 mm too low',
-      wouldFit: 'a contact 4.5 mm lower, a longer stick-out, or a smaller dust shoe',
+        'the dust shoe passes 11.5 mm above the bed over the corner stop, near left (top at 14 mm) while cutting outline: 4.5 mm too low, with 2 mm to be kept free',
+      // No lower stop: at 9.5 or less its screw heads stand out above 9.5.
+      wouldFit: 'dust-shoe: {from: 16.5} (hung higher, or the cutter sticking out 4.5 mm further)',
     });
   });
 
@@ -218,34 +242,102 @@ describe('when no stop can be made', () => {
     [
       'a button in the inside corner',
       { stops: { sideTouch: { kind: 'buttons', atMm: [6] } } },
-      "the corner stop, near left, would touch (side-1) from 1 mm off its corner, inside the corner's relief",
-      'a button at 10 mm or more, or an arm from 5 mm or more',
+      "the corner stop, near left, would touch from 1 mm off its corner (side-touch), inside the corner's relief",
+      'side-touch: a button at 10 or more, or the end of an arm at 5 or more',
+    ],
+    [
+      'a button in the inside corner at the other end of the fence, counted from the front-up corner',
+      { stops: { ...twoCorners, fenceTouch: { kind: 'buttons', atMm: [30, 274] } } },
+      "the corner stop, near right, would touch from 1 mm off its corner (fence-touch), inside the corner's relief",
+      'fence-touch: a button at 270 or less, or the end of an arm at 275 or less',
+    ],
+    [
+      'a band above the blank',
+      { stops: { band: { kind: 'narrow', touchHeightMm: 22 } } },
+      'a stop 24 mm high stands above a blank 24 mm thick, less 1 mm',
+      'touch-height: 21 or less',
     ],
     [
       'two buttons at one spot',
       { stops: { fenceTouch: { kind: 'buttons', atMm: [30, 40] } } },
-      'the corner stop, near left, has buttons only 10 mm apart',
-      'buttons at least 16.5 mm apart, or an arm',
+      'the corner stop, near left, has buttons only 10 mm apart (fence-touch)',
+      'fence-touch: buttons at least 16.5 mm apart, or an arm',
     ],
     [
       'a plain stop too low for its relief',
       { stops: { band: { kind: 'plain', heightMm: 3 } } },
       'a stop 3 mm high leaves no face above its chip relief',
-      'a stop at least 4 mm high, or dowels',
+      'height: 4 or more',
     ],
     [
       'a stop above the blank',
       { stops: { band: { kind: 'plain', heightMm: 23.5 } } },
       'a stop 23.5 mm high stands above a blank 24 mm thick, less 1 mm',
-      'a contact at most 23 mm high',
+      'height: 23 or less',
     ],
     [
       'a band on the bed',
       { size: [280, 180, 12], stops: { band: { kind: 'narrow', touchHeightMm: 2.5 } } },
-      'a contact band from 0.5 mm leaves no chip relief above the bed',
-      'touch-height: 3 or more, or height: for a plain stop',
+      'touching from 0.5 mm to 4.5 mm above the bed leaves no chip relief below',
+      'touch-height: 3 or more, or height (a plain stop) instead',
     ],
   ] as const)('%s', (_name, wish, because, wouldFit) => {
     expect(refusal(wish as Partial<Wish>)).toEqual({ because, wouldFit });
+  });
+});
+
+describe('milling the faces in place', () => {
+  const milledBy = (change: Partial<Cutter>, heightMm: number): StopsAnswer => {
+    const job = aJob({
+      size: [280, 180, 50],
+      onBed: { x: 300, y: 300 },
+      spoilboard: { xMm: 900, yMm: 900 },
+      inserts: null,
+      stops: { band: { kind: 'plain', heightMm } },
+      made: 'milled-in-place',
+    });
+    const made: Stops['made'] = { kind: 'milled-in-place', cutter: { ...long6, ...change } };
+    const milled = { ...job, stops: { ...job.stops, made } };
+    return stopsOf(milled, placed(milled));
+  };
+
+  it('is refused when the flutes are shorter than the faces', () => {
+    expect(milledBy({ fluteMm: 22 }, 40)).toMatchObject({
+      kind: 'cannot',
+      because:
+        'the flutes of flat 6 are 22 mm long, and the faces of the corner stop, near left are to be milled over 36.5 mm',
+    });
+  });
+
+  it('is refused when the nut would come down on the stop', () => {
+    // The tip goes down to 3.5, the nut hangs 30 above it: 33.5, and the stop stands 40 high.
+    expect(milledBy({}, 40)).toMatchObject({
+      kind: 'cannot',
+      because:
+        'the collet nut is 33.5 mm above the bed while flat 6 mills the faces of the corner stop, near left (top at 40 mm): 8.5 mm too low',
+    });
+  });
+
+  it('is fine for a stop that both can pass', () => {
+    expect(milledBy({}, 30).kind).toBe('made');
+  });
+});
+
+describe('room beside a stop', () => {
+  const ring = (edgeMm: number): StopsAnswer => {
+    // A profile round a block whose cutter passes `edgeMm` outside the blank's left edge, 20 deep.
+    const profile = aFeature({
+      name: 'outline',
+      shape: { kind: 'rectangle', widthMm: 200, heightMm: 60, cornerRadiusMm: 0 },
+      at: { x: 106 - edgeMm, y: 90 },
+      cut: 'profile-outside',
+      depthMm: 20,
+    });
+    return answer({ features: [profile] });
+  };
+
+  it('is kept: a cutter below the top of a stop must pass 1 mm beside it', () => {
+    expect(ring(-0.5).kind).toBe('cannot');
+    expect(ring(-1.5).kind).toBe('made');
   });
 });

@@ -15,7 +15,12 @@ const P2 = { x: 250, y: 150 };
 const D = 1e-3;
 const DIGITS = 10;
 
-const pocket = (name: string, face: 'front' | 'back', depthMm: number, diameterMm = 2): Feature => ({
+const pocket = (
+  name: string,
+  face: 'front' | 'back',
+  depthMm: number,
+  diameterMm = 2,
+): Feature => ({
   name,
   face,
   shape: { kind: 'circle', diameterMm },
@@ -136,7 +141,10 @@ describe.each(COMBINATIONS)('the web, z zero on %s then %s', (front, back) => {
   });
 
   it('a cup up on the other side is the same cup seen from the second placing', () => {
-    const [one, other] = [more(jobOf(on), { cup: 0.2 }), more(jobOf(on, { up: 'back' }), { cup: 0.2 })];
+    const [one, other] = [
+      more(jobOf(on), { cup: 0.2 }),
+      more(jobOf(on, { up: 'back' }), { cup: 0.2 }),
+    ];
     const c = (x: number): number => (0.8 * x * (W - x)) / W ** 2;
     const row = {
       'top top': c(W - P2.x) - c(P1.x),
@@ -182,7 +190,10 @@ describe('depth at the place of a feature', () => {
   it('is nominal less the zero set too high, and with the bed as in rule 8', () => {
     const job = jobOf(['top', 'bed']);
     expect(comeTo(job, depth('A'), {})).toEqual([6]);
-    expect(comeTo(job, depth('A'), { 'z-touch/front-up/flat 6': 0.02 })[0]).toBeCloseTo(5.98, DIGITS);
+    expect(comeTo(job, depth('A'), { 'z-touch/front-up/flat 6': 0.02 })[0]).toBeCloseTo(
+      5.98,
+      DIGITS,
+    );
     expect(comeTo(job, depth('A'), { thickness: 0.1 })[0]).toBe(6);
     expect(comeTo(job, depth('B'), { thickness: 0.1 })[0]).toBeCloseTo(15.1, DIGITS);
     expect(comeTo(job, depth('B'), { 'bed-lean/x': D })[0]).toBeCloseTo(

@@ -28,7 +28,7 @@ export function inputFor(job: Job, chances: readonly number[] = [0.9964, 0.9931]
 
 function stopAt(job: Job, corner: Corner, of: number): SheetStop {
   const { x, y } = cornerAt(job, corner);
-  const [inX, inY] = [x > 0 ? -1 : 1, y > 0 ? -1 : 1];
+  const [inX, inY] = [x > 0 ? -1 : 1, y > 0 ? -1 : 1] as const;
   const armX = Math.min(110, job.blank.widthMm / of - 3);
   const armY = Math.min(95, job.blank.heightMm - 2);
   const place = (u: number, v: number): Point<'layout'> => ({ x: x + inX * u, y: y + inY * v });
@@ -64,6 +64,8 @@ function stopAt(job: Job, corner: Corner, of: number): SheetStop {
     lands: [{ face: 'fence', ends: [place(0, 0), place(armX, 0)], contacts }],
     allowanceMm: job.stops.made.kind === 'milled-in-place' ? 1.5 : 0,
     pins: [],
-    notes: ['Print it base down.'],
+    heads: [],
+    towardsBlank: { x: inX, y: inY },
+    band: { lowMm: 10, highMm: 14 },
   };
 }

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { predictJob } from '../../src/cli/predict-job.ts';
 import { bodiesOf, stopsOf } from '../../src/jig/stops.ts';
+import type { Units } from '../../src/job/job.ts';
 import { readJob } from '../../src/job/read.ts';
 import { placingsOf } from '../../src/setup/place.ts';
 import { stopPicture } from '../../src/sheet/solid-picture.ts';
@@ -8,9 +9,10 @@ import type { SheetInput } from '../../src/sheet/sheet-input.ts';
 import { clearancesOf } from '../../src/sweep/clearances.ts';
 
 /** What the program itself would put on the sheet of an example in `jigs/`, with fewer trials. */
-export function realInput(name: string): SheetInput {
+export function realInput(name: string, units: Units = 'mm'): SheetInput {
   const bytes = readFileSync(`jigs/${name}`);
-  const shop = new Map([['shop.yaml', readFileSync('jigs/shop.yaml')]]);
+  const shopText = readFileSync('jigs/shop.yaml', 'utf8').replace('units: mm', `units: ${units}`);
+  const shop = new Map([['shop.yaml', Buffer.from(shopText)]]);
   const read = readJob({ name, bytes }, shop);
   if (!read.ok) throw new Error(`${name} has faults`);
   const { job } = read.value;
@@ -23,7 +25,7 @@ export function realInput(name: string): SheetInput {
     prediction: predictJob(job, { seed: 1, trials: 2000 }),
     clearances: clearancesOf(job, placings, stops.parts.flatMap(bodiesOf)),
     stops: stops.parts,
-    stopPictures: stops.parts.map((part) => stopPicture(part, 78)),
+    stopPictures: stops.parts.map((part) => stopPicture(part, 78, units)),
     fileNames: stops.parts.map((part) => `${part.name}.stl`),
     version: '0.1.0',
   };

@@ -89,6 +89,50 @@ describe('the order of work', () => {
     expect(workOf(clockPlain)).not.toContain('Set the next cutter');
   });
 
+  it('warns where two profiles meet inside the wood, in the placing that breaks through', () => {
+    const base = clockPlain.features[0]!;
+    const profile = (
+      name: string,
+      face: 'front' | 'back',
+      depthMm: number,
+    ): Job['features'][number] => ({
+      ...base,
+      name,
+      face,
+      cut: 'profile-outside',
+      shape: { kind: 'circle', diameterMm: 100 },
+      depthMm,
+      through: false,
+    });
+    const both = (front: number, back: number): string =>
+      workOf({
+        ...clockPlain,
+        features: [profile('upper half', 'front', front), profile('lower half', 'back', back)],
+      });
+    const met = both(12, 13);
+    expect(met.match(/This cut sets a piece free/g)).toHaveLength(1);
+    expect(met.indexOf('This cut sets a piece free')).toBeGreaterThan(
+      met.indexOf('Second placing'),
+    );
+    expect(both(5, 6)).not.toContain('This cut sets a piece free');
+  });
+
+  it('feels what must touch: buttons at each, an arm on the side at one end at least', () => {
+    expect(workOf(clock)).toContain('At the side stop it must not go in.');
+    expect(workOf(clockPlain)).toContain(
+      'Along the side stop it must not go in at one end at least.',
+    );
+  });
+
+  it('looks for lost steps over the M corner, not at a display', () => {
+    expect(workOf(clock)).toContain('It must stand over the M corner as it did before');
+    expect(workOf(clock)).not.toContain('go back to X and Y zero');
+  });
+
+  it('has sizes measured at half thickness, as the model means them', () => {
+    expect(workOf(clockPlain)).toContain('both at half the thickness, 12 mm from either face');
+  });
+
   it('warns before a cut that sets a piece free', () => {
     const page = benchSheet(inputFor(someJobs['small lid, about X, far right, inch']!));
     expect(page).toContain('Loose pieces:');

@@ -59,6 +59,8 @@ describe('numbers as the bench reads them', () => {
   it('writes shares and levels in per cent', () => {
     expect(shareText(0.617)).toBe('62 %');
     expect(shareText(0.001)).toBe('under 1 %');
+    expect(shareText(1.004)).toBe('100 %');
+    expect(shareText(1.07)).toBe('100 %');
     expect(levelText(0.995)).toBe('99.5 %');
   });
 

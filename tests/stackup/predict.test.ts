@@ -7,7 +7,7 @@ import type { NeedPrediction } from '../../src/stackup/prediction.ts';
 import { plainJob, spread } from '../setup/plain-job.ts';
 import { shopJob } from '../setup/shop-job.ts';
 
-const N = 20_000;
+const N = 10_000;
 
 function predicted(job: Job, trials = N): readonly NeedPrediction[] {
   const misfit = misfitModel(job);

@@ -4,6 +4,7 @@ import { rectangleOutline } from '../../src/plane/outline.ts';
 import type { Body } from '../../src/sweep/body.ts';
 import { clearancesOf, lowestOver } from '../../src/sweep/clearances.ts';
 import type { Clearance } from '../../src/sweep/clearance.ts';
+import { spread } from '../setup/plain-job.ts';
 import { aFeature, aJob, placed } from '../jig/a-job.ts';
 
 /** A block 20 x 20 about a place, 10 high. */
@@ -44,6 +45,30 @@ describe('what passes over a body', () => {
     expect(at(found, 'front-up', 'spindle').lowestMm).toBe(59);
     expect(at(found, 'front-up', 'dust shoe').lowestMm).toBe(26);
     expect(at(found, 'front-up', 'dust shoe').feature).toBe('dowel hole');
+  });
+
+  it('goes by the thinnest blank where Z is touched on top, by the drawing where it is the bed', () => {
+    const thin = {
+      ...job.blank,
+      thickSpread: spread({ kind: 'rectangular', low: -0.3, high: 0.2 }),
+    };
+    const on = (z: 'top' | 'bed'): typeof job => ({
+      ...job,
+      blank: thin,
+      zero: { ...job.zero, frontUp: { ...job.zero.frontUp, z: { ...job.zero.frontUp.z, on: z } } },
+    });
+    const cutterOf = (which: typeof job): number | null =>
+      at(clearancesOf(which, placings, [block(30, 90)]), 'front-up', 'cutter').lowestMm;
+    expect(cutterOf(on('top'))).toBeCloseTo(13.7, 9);
+    expect(cutterOf(on('bed'))).toBe(14);
+  });
+
+  it('comes down with a cutter that sticks out less than the nut is said to hang above', () => {
+    const short = { ...drill, cutter: { ...drill.cutter, stickOutMm: 26 } };
+    const found = clearancesOf({ ...job, features: [short] }, placings, [block(30, 90)]);
+    expect(at(found, 'front-up', 'collet nut').lowestMm).toBe(40);
+    expect(at(found, 'front-up', 'dust shoe').lowestMm).toBe(22);
+    expect(at(found, 'front-up', 'cutter').lowestMm).toBe(14);
   });
 
   it('says nothing of a face that is not up', () => {

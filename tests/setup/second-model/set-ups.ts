@@ -156,6 +156,8 @@ function zeroOf(r: Rough, { kind, at }: RoughZero): Zero {
       const xy: ZeroXy = { kind, how: 're-homed', extra: NONE };
       return { xy, z };
     }
+    case 'hole':
+      throw new Error('no hole in these set-ups');
     case 'milled-stops':
       return r.made === 'milled-in-place'
         ? { xy: { kind, at: place }, z }

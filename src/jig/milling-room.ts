@@ -1,7 +1,7 @@
 import type { Cutter, Job } from '../job/job.ts';
 import { overheadOf } from '../sweep/overhead.ts';
 import { cannot, mm, type Cannot } from './answer.ts';
-import { stopNumbers } from './numbers.ts';
+import { roundingMm, stopNumbers } from './numbers.ts';
 import type { StopPart } from './stop-part.ts';
 
 /**
@@ -20,7 +20,7 @@ export function noMillingRoom(job: Job, part: StopPart, cutter: Cutter): Cannot 
   for (const { what, plan, fromMm } of overheadOf(job, cutter)) {
     const isWider = plan.kind === 'disc' && plan.radiusMm > cutter.diameterMm / 2;
     const shortMm = topMm + stopNumbers.clearOverMm - (lowMm + fromMm);
-    if (what === 'cutter' || !isWider || shortMm <= 0) continue;
+    if (what === 'cutter' || !isWider || shortMm <= roundingMm) continue;
     return cannot(
       `the ${what} is ${mm(lowMm + fromMm)} above the bed while ${cutter.name} mills the faces of the ${part.name} (top at ${mm(topMm)}): ${mm(shortMm)} too low`,
       `a cutter that sticks out ${mm(shortMm)} more, or a lower height:`,

@@ -1,9 +1,6 @@
 import { dipBetween, FAN, FAN_X, FAN_Y } from './fan.ts';
-import { dipBeside, dipInFan, eachSide } from './least-gap.ts';
+import { dipBeside, dipInFan, eachSide, FAN_MISS } from './least-gap.ts';
 import { reach, type Landed } from './support.ts';
-
-/** What a fan direction may stand off the direction of the dip that it stands for: 1 - cos of half its step. */
-const FAN_MISS = 1 - Math.cos(Math.PI / FAN);
 
 /**
  * The largest, over all places of the line of `inner`, of the distance to the nearest place of

@@ -17,9 +17,15 @@ export function leastGap(outer: Landed, inner: Landed): number {
   eachSide(outer, (ux, uy) => {
     least = Math.min(least, gap(ux, uy));
   });
+  let coarse = least;
+  for (let k = 0; k < FAN; k++) coarse = Math.min(coarse, values[k]!);
+  const acrossMm =
+    reach(outer, 1, 0) + reach(outer, -1, 0) + reach(outer, 0, 1) + reach(outer, 0, -1);
+  const worth = coarse + FAN_MISS * acrossMm;
   for (let k = 0; k < FAN; k++) {
     const here = values[k]!;
-    if (here > values[(k + 1) % FAN]! || here > values[(k + FAN - 1) % FAN]!) continue;
+    if (here > worth || here > values[(k + 1) % FAN]! || here > values[(k + FAN - 1) % FAN]!)
+      continue;
     least = Math.min(least, here, dipInFan(gap, k, values, isSmooth));
   }
   return least;
@@ -29,6 +35,9 @@ export function leastGap(outer: Landed, inner: Landed): number {
 const SECTIONS = 10;
 /** Half the width of the last parabola through a smooth dip, as a tangent. */
 const NARROW = 0.02;
+
+/** What a dip between two fan directions may be lower than both, as a share of how far apart its vertices are. */
+export const FAN_MISS = 1 - Math.cos(Math.PI / FAN);
 
 type OfDirection = (ux: number, uy: number) => number;
 

@@ -29,7 +29,7 @@ export interface PartsLanded {
 
 export function partsLanded(job: Job, columns: Columns): PartsLanded {
   const model = turnOverOf(job, columns);
-  const work: Load[] = [(draws, i) => model.lay(draws, i)];
+  const work: Load[] = [model.lay];
   const once = <T extends { readonly load: Load }>(make: () => T): (() => T) => {
     let made: T | null = null;
     return () => {

@@ -27,17 +27,30 @@ export function webFinder(
   const places = overlapOf(one, other);
   invariant(places.length > 0, `${one.name} and ${other.name} do not overlap`);
   const nominal = job.blank.thickMm - one.depthMm - other.depthMm;
+  const [start] = places;
+  const right = { x: start!.x + PLANE_MM, y: start!.y };
+  const up = { x: start!.x, y: start!.y + PLANE_MM };
+  const along = Float64Array.from(places, ({ x }) => (x - start!.x) / PLANE_MM);
+  const across = Float64Array.from(places, ({ y }) => (y - start!.y) / PLANE_MM);
+  const more = (at: Point<'blank'>): number =>
+    heights.thicker(at) - depths[0].deeper(at) - depths[1].deeper(at);
   return (draws, i) => {
     depths[0].load(draws, i);
     depths[1].load(draws, i);
-    let least = Infinity;
-    for (const at of places) {
-      const web = heights.thicker(at) - depths[0].deeper(at) - depths[1].deeper(at);
-      if (web < least) least = web;
+    const here = more(start!);
+    const perX = more(right) - here;
+    const perY = more(up) - here;
+    let least = 0;
+    for (let k = 0; k < along.length; k++) {
+      const slope = along[k]! * perX + across[k]! * perY;
+      if (slope < least) least = slope;
     }
-    return nominal + least;
+    return nominal + here + least;
   };
 }
+
+/** Distance over which the plane's slopes are taken, mm. */
+const PLANE_MM = 128;
 
 function overlapOf(one: Feature, other: Feature): readonly Point<'blank'>[] {
   const outlines = [one, other].map((feature) => flattened(featurePath(feature), OVERLAP_CHORD_MM));

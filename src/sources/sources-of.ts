@@ -1,4 +1,4 @@
-import { invariant } from '../num/invariant.ts';
+import { invariant, unreachable } from '../num/invariant.ts';
 import type { Cutter, Feature, Job, Made, Spread, ZeroXy } from '../job/job.ts';
 import type { Deviation, PlacingKey } from '../setup/deviation.ts';
 import { cause, type Cause } from './cause.ts';
@@ -126,8 +126,16 @@ function causeOf(job: Job, deviation: Deviation): Cause {
         `the flat at the tip of ${deviation.cutter}`,
         tipFlat(cutterNamed(job, deviation.cutter)),
       );
-    default:
+    case 'thickness-taper':
+    case 'cup':
+    case 'cup-side':
+    case 'swarf':
+    case 'bed-lean':
+    case 'bed-height':
+    case 'z-touch':
       return heightCause(job, deviation);
+    default:
+      return unreachable(deviation);
   }
 }
 

@@ -136,7 +136,7 @@ describe.each(COMBINATIONS)('the web, z zero on %s then %s', (front, back) => {
       'bed bed': -h,
       'top bed': -(h - c1),
       'bed top': -c2,
-    }[`${front} ${back}`]!;
+    }[`${front} ${back}`];
     expect(more(jobOf(on, { along }), { cup: h })).toBeCloseTo(row, DIGITS);
   });
 
@@ -151,7 +151,7 @@ describe.each(COMBINATIONS)('the web, z zero on %s then %s', (front, back) => {
       'bed bed': -0.2,
       'top bed': -c(P1.x),
       'bed top': -(0.2 - c(W - P2.x)),
-    }[`${front} ${back}`]!;
+    }[`${front} ${back}`];
     expect(other).toBeCloseTo(row, DIGITS);
     const unknown = jobOf(on, { up: null });
     expect(more(unknown, { cup: 0.2, 'cup-side': 1 })).toBe(one);

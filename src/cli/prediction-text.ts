@@ -63,36 +63,46 @@ export function setUpWords(job: Job): string {
 
 function needTable(job: Job, prediction: Prediction): string[] {
   const { units } = job.shop;
-  const head = ['need', 'limit', 'nominal', 'mean', '95 % of parts', 'good', ''];
+  const head = ['  limit', 'nominal', 'mean', '95 % of parts', 'good parts', ''];
   const rows = prediction.needs.flatMap((need) => {
     const judged = [chanceText(need.chance), metBy(need, job.goodEnoughShare)];
-    const name = need.name.length > 18 ? `${need.name.slice(0, 17)}…` : need.name;
     const { low, high } = need.limits;
     if (need.shape === 'radial' || need.largest === null)
-      return [[name, limitWords(low, high, units), ...figureWords(need, need, units), ...judged]];
+      return [[limitWords(low, high, units), ...figureWords(need, need, units), ...judged]];
     return [
-      [name, limitWords(low, null, units), ...figureWords(need, need, units), ...judged],
-      ['  its largest', limitWords(null, high, units), ...figureWords(need, need.largest, units)],
+      [limitWords(low, null, units), ...figureWords(need, need, units), ...judged],
+      [limitWords(null, high, units), ...figureWords(need, need.largest, units), '', ''],
     ];
   });
+  const [first, ...lines] = columns(
+    [head, ...rows.map(([limit, ...rest]) => [`  ${limit!}`, ...rest])],
+    [1, 2, 4],
+  );
+  // Names are as long as people like, so each has a line of its own.
+  const named = prediction.needs.flatMap((need) => [
+    ...wrapped(need.name, '  '),
+    ...lines.splice(0, need.shape === 'plain' && need.largest !== null ? 2 : 1),
+  ]);
   const perHundred = prediction.needs
     .filter((need) => need.unit === 'mm per 100')
     .map(({ name }) => name);
   return [
-    ...columns([head, ...rows.map((row) => [...row, '', ''].slice(0, 7))], [2, 3, 5]),
+    first!,
+    ...named,
     ...(perHundred.length === 0
       ? []
       : wrapped(`over 100 ${units === 'inch' ? 'in' : 'mm'}: ${perHundred.join(', ')}`, '  ')),
-    `met means ${levelText(job.goodEnoughShare)} of parts or more`,
+    `figures in ${units === 'inch' ? 'inches' : 'mm'}; met means ${levelText(job.goodEnoughShare)} of parts or more`,
     ...batchLines(prediction.batch),
   ];
 }
 
 function figureWords(need: NeedPrediction, figures: Figures, units: Units): string[] {
+  const bare = (text: string): string => text.replace(/ (mm|in)$/, '');
   return [
-    lengthText(figures.nominal, units),
-    need.moments === 'no mean' ? 'none' : deviationText(figures.mean, units),
-    intervalText(figures.interval95, units),
+    bare(lengthText(figures.nominal, units)),
+    need.moments === 'no mean' ? 'none' : bare(deviationText(figures.mean, units)),
+    bare(intervalText(figures.interval95, units)),
   ];
 }
 

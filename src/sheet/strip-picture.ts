@@ -1,4 +1,3 @@
-import { scaleLinear } from 'd3-scale';
 import type { Units } from '../job/job.ts';
 import type { PlainPrediction } from '../stackup/prediction.ts';
 import type { Html } from './html.ts';
@@ -17,7 +16,9 @@ export function stripPicture(need: PlainPrediction, units: Units): Html {
   const all = [...need.sample, ...(need.largest?.interval95 ?? []), ...limits, need.nominal];
   const [least, most] = [Math.min(...all), Math.max(...all)];
   const spare = (most - least) * 0.08 || 0.1;
-  const x = scaleLinear([least - spare, most + spare], [0, WIDTH_MM]);
+  const left = least - spare;
+  const perMm = WIDTH_MM / (most - least + 2 * spare);
+  const x = (value: number): number => (value - left) * perMm;
   const [from, to] = need.interval95;
   const [top, bottom] = MARKS_MM;
   const marks = need.sample.map((value) => `M${dot(x(value))} ${top + 2}V${bottom - 2}`).join('');

@@ -1,4 +1,4 @@
-import { scaleLinear } from 'd3-scale';
+import { straightScale } from './scale.ts';
 import type { Units } from '../job/job.ts';
 import type { RadialPrediction } from '../stackup/prediction.ts';
 import type { Html } from './html.ts';
@@ -14,8 +14,8 @@ const BOTTOM_MM = 14;
 export function landingPicture(need: RadialPrediction, units: Units): Html {
   const limit = need.limits.high ?? 0;
   const reach = Math.max(limit, ...need.cloud.map(([x, y]) => Math.hypot(x, y))) * 1.08 || 1;
-  const x = scaleLinear([-reach, reach], [0, SIZE_MM]);
-  const y = scaleLinear([-reach, reach], [TOP_MM + SIZE_MM, TOP_MM]);
+  const x = straightScale([-reach, reach], [0, SIZE_MM]);
+  const y = straightScale([-reach, reach], [TOP_MM + SIZE_MM, TOP_MM]);
   const perMm = SIZE_MM / (2 * reach);
   const [middleX, middleY] = [x(0), y(0)];
   const marks = need.cloud.map(([px, py]) =>

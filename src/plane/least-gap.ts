@@ -1,4 +1,5 @@
 import { dipBetween, FAN, FAN_STEP, FAN_X, FAN_Y } from './fan.ts';
+import { gapInRound } from './round-gap.ts';
 import { reach, type Landed } from './support.ts';
 
 /**
@@ -9,6 +10,8 @@ import { reach, type Landed } from './support.ts';
  * directions (to 5e-6 of how far apart the vertices are that face each other).
  */
 export function leastGap(outer: Landed, inner: Landed): number {
+  const short = gapInRound(outer, inner);
+  if (short !== null) return short;
   const gap = (ux: number, uy: number): number => reach(outer, ux, uy) - reach(inner, ux, uy);
   const values = new Float64Array(FAN);
   const isSmooth = outer.x.length === 1 && inner.x.length === 1;

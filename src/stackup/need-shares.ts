@@ -8,7 +8,7 @@ import type { NeedPrediction, RecurrenceKey, Share } from './prediction.ts';
 import { totalShares, type GroupShare } from './shares.ts';
 
 /** Most of the trials that serve for shares, in batches; a share of a half is then known to about 0.015. */
-const SHARE_BATCHES = 8;
+const SHARE_BATCHES = 3;
 /** Scatter below this is the rounding of places of some hundred mm, not an effect of anything. */
 const ROUNDING_MM = 1e-10;
 

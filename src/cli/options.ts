@@ -1,7 +1,7 @@
 import { Refusal } from './exit.ts';
 
 export const DEFAULT_SEED = 1;
-export const DEFAULT_TRIALS = 50_000;
+export const DEFAULT_TRIALS = 30_000;
 const TRIALS = { least: 2_000, most: 5_000_000 };
 
 /** @throws Refusal unless `text` is a whole number from 0 to 4294967295. */

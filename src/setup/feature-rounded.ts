@@ -16,7 +16,7 @@ import {
 } from '../plane/rounded.ts';
 
 /** Arcs of polygons and drawings are taken as chords that stray from them by this much at most, mm. */
-export const OUTLINE_CHORD_MM = 1e-4;
+export const OUTLINE_CHORD_MM = 1e-3;
 
 /** A drawn outline is shrunk by this much less than the cutter's radius, so that one as wide as the cutter stays. */
 const SPARE_MM = 1e-3;

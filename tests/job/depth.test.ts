@@ -119,7 +119,7 @@ describe('what changes depths', () => {
     [
       'turn: about-y',
       'turn: about-y\nparts: {count: 0}',
-      'job.yaml:12:16: count 0 is not a number of parts; write 1 to 10000',
+      'job.yaml:12:16: count 0 is not a number of parts; write 1 to 1000',
     ],
     [
       'turn: about-y',

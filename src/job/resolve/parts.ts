@@ -4,7 +4,7 @@ import type { Context } from './context.ts';
 import { fault } from './context.ts';
 
 /** More blanks than a shop makes of one thing; a larger figure is a slip of the finger. */
-const MOST_PARTS = 10_000;
+const MOST_PARTS = 1000;
 
 export function partsOf(context: Context, raw: RawParts): Parts {
   const count = raw.count ?? 1;

@@ -7,6 +7,7 @@ export default defineConfig({
     passWithNoTests: false,
     // The tests keep no state, so a worker may keep its modules.
     isolate: false,
+    maxWorkers: 2,
     testTimeout: 20_000,
   },
 });

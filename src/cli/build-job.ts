@@ -3,7 +3,7 @@ import { stlOf } from '../export/stl.ts';
 import { solidOf } from '../jig/solid.ts';
 import { touchClashText, touchRoom } from '../jig/touch-room.ts';
 import type { StopPart } from '../jig/stop-part.ts';
-import type { Job } from '../job/job.ts';
+import type { Job, StopsJob } from '../job/job.ts';
 import { placingsOf } from '../setup/place.ts';
 import { benchSheet } from '../sheet/bench-sheet.ts';
 import { stopPicture } from '../sheet/solid-picture.ts';
@@ -26,8 +26,12 @@ export interface Built {
 
 /** Everything a job makes, in memory. @throws Refusal when no stop can be made, saying what would fit. */
 export function buildJob(job: Job, options: PredictOptions, version: string): Built {
-  const { placings, parts } = stopsFor(job);
   const prediction = predictJob(job, options);
+  if (job.locating !== 'stops') {
+    const files = [{ name: 'prediction.json', bytes: `${predictionJson(prediction)}\n` }];
+    return { job, prediction, files };
+  }
+  const { placings, parts } = stopsFor(job);
   const solids = parts.map((part) => ({
     name: `${fileNameOf(part.name)}.stl`,
     bytes: stlOf(solidOf(part.profile)),
@@ -52,7 +56,7 @@ export function buildJob(job: Job, options: PredictOptions, version: string): Bu
 }
 
 /** The placings and their stops. @throws Refusal when no stop can be made, saying what would fit. */
-export function stopsFor(job: Job): {
+export function stopsFor(job: StopsJob): {
   readonly placings: ReturnType<typeof placingsOf>;
   readonly parts: readonly StopPart[];
 } {

@@ -1,3 +1,4 @@
+import { unreachable } from '../num/invariant.ts';
 import type { Job, Units } from '../job/job.ts';
 import { placingsOf } from '../setup/place.ts';
 import {
@@ -39,15 +40,33 @@ export function predictionText(job: Job, prediction: Prediction): string {
   return lines.join('\n');
 }
 
+function locatingWords(job: Job): readonly string[] {
+  const where = (name: string): string => name.replaceAll('-', ' ');
+  switch (job.locating) {
+    case 'stops': {
+      const { made, corner } = job.stops;
+      const corners =
+        corner.frontUp === corner.backUp
+          ? `same corner (${where(corner.frontUp)})`
+          : `${where(corner.frontUp)} corner front up, ${where(corner.backUp)} back up`;
+      return [`stops ${where(made.kind)}`, corners];
+    }
+    case 'fence-and-dowel': {
+      const { made, dowel } = job.fenceAndDowel;
+      return [`fence ${where(made.kind)}`, `one dowel drilled ${where(dowel.drilled)}`];
+    }
+    case 'dowels':
+      return [`${job.dowels.at.length} dowels drilled ${where(job.dowels.drilled)}`];
+    case 'nest':
+      return [`in a nest round ${job.nest.around ?? 'the blank'}`];
+    default:
+      return unreachable(job);
+  }
+}
+
 /** How the blank is located, in one line. */
 export function setUpWords(job: Job): string {
   const { frontUp, backUp } = placingsOf(job);
-  const { made, corner } = job.stops;
-  const where = (name: string): string => name.replace('-', ' ');
-  const stops =
-    corner.frontUp === corner.backUp
-      ? `same corner (${where(corner.frontUp)})`
-      : `${where(corner.frontUp)} corner front up, ${where(corner.backUp)} back up`;
   const first = job.first === 'front' ? frontUp : backUp;
   const firstXy = job.first === 'front' ? job.zero.frontUp.xy : job.zero.backUp.xy;
   const secondXy = job.first === 'front' ? job.zero.backUp.xy : job.zero.frontUp.xy;
@@ -55,8 +74,7 @@ export function setUpWords(job: Job): string {
     secondXy.kind === 'kept' ? `kept (${secondXy.how})` : `found again (${secondXy.kind})`;
   return [
     `${first.faceUp} first, turned ${job.turn.replace('-', ' ').replace(/.$/, (axis) => axis.toUpperCase())}`,
-    `stops ${made.kind.replaceAll('-', ' ')}`,
-    stops,
+    ...locatingWords(job),
     `zero from ${firstXy.kind.replaceAll('-', ' ')}, then ${zero}`,
   ].join(' · ');
 }

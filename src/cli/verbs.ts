@@ -41,7 +41,7 @@ const CHECK_OPTIONS: PredictOptions = { seed: DEFAULT_SEED, trials: 10_000 };
 export async function checkVerb(path: string, say: Say): Promise<number> {
   const { job, notes } = loadJob(path);
   const { stopsFor } = await import('./build-job.ts');
-  stopsFor(job);
+  if (job.locating === 'stops') stopsFor(job);
   say(`${path}: nothing is wrong`);
   for (const note of notes) say(noteText(note));
   const assumed = assumptionsOf(job);

@@ -1,4 +1,4 @@
-import type { Job } from '../job/job.ts';
+import type { StopsJob } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
 import type { Step } from './answer.ts';
 import { layoutOnBed } from './corner-frame.ts';
@@ -10,8 +10,8 @@ import type { ScrewedPiece, Seat } from './layout-of-screws.ts';
  * pattern comes again.
  */
 export function betterPlace(
-  job: Job,
-  standThere: (job: Job) => Step<readonly ScrewedPiece[]>,
+  job: StopsJob,
+  standThere: (job: StopsJob) => Step<readonly ScrewedPiece[]>,
 ): Point<'bed'> | null {
   let best: { readonly onBed: Point<'bed'>; readonly addedCount: number } | null = null;
   for (const onBed of placesByNearness(job)) {
@@ -29,7 +29,7 @@ const isAdded = (seat: Seat): boolean => seat.insert === null;
 
 const searchStepMm = 5;
 
-function placesByNearness(job: Job): readonly Point<'bed'>[] {
+function placesByNearness(job: StopsJob): readonly Point<'bed'>[] {
   const now = job.onBed.value;
   const { inserts, spoilboard } = job.shop.bed;
   const around = (middle: number, reachMm: number): readonly number[] => {
@@ -43,7 +43,7 @@ function placesByNearness(job: Job): readonly Point<'bed'>[] {
     .toSorted((a, b) => farMm(a) - farMm(b));
 }
 
-function liesOnBoard(job: Job): boolean {
+function liesOnBoard(job: StopsJob): boolean {
   const { xMm, yMm } = job.shop.bed.spoilboard;
   const low = layoutOnBed(job, { x: 0, y: 0 });
   const high = layoutOnBed(job, { x: job.blank.widthMm, y: job.blank.heightMm });

@@ -1,5 +1,5 @@
 import type { Side } from '../setup/placing.ts';
-import type { Job } from '../job/job.ts';
+import type { StopsJob } from '../job/job.ts';
 import { cornerAt } from '../setup/place.ts';
 import { mapped } from '../plane/move.ts';
 import type { Outline } from '../plane/outline.ts';
@@ -30,7 +30,7 @@ const INWARD: Record<Side, Axis> = {
   right: { axis: 'x', sign: -1 },
 };
 
-export function cornerFrame(job: Job, fence: Side, side: Side): CornerFrame {
+export function cornerFrame(job: StopsJob, fence: Side, side: Side): CornerFrame {
   const { widthMm, heightMm } = job.blank;
   const alongX = fence === 'near' || fence === 'far';
   const has = (wanted: Side): boolean => fence === wanted || side === wanted;
@@ -73,13 +73,13 @@ export function towardsBlank(frame: CornerFrame): { readonly x: 1 | -1; readonly
 }
 
 /** Where a layout place lies on the bed. */
-export function layoutOnBed(job: Job, p: Point<'layout'>): Point<'bed'> {
+export function layoutOnBed(job: StopsJob, p: Point<'layout'>): Point<'bed'> {
   const corner = cornerAt(job, job.stops.corner.frontUp);
   const onBed = job.onBed.value;
   return { x: onBed.x + p.x - corner.x, y: onBed.y + p.y - corner.y };
 }
 
-export function bedInLayout(job: Job, p: Point<'bed'>): Point<'layout'> {
+export function bedInLayout(job: StopsJob, p: Point<'bed'>): Point<'layout'> {
   const corner = cornerAt(job, job.stops.corner.frontUp);
   const onBed = job.onBed.value;
   return { x: p.x - onBed.x + corner.x, y: p.y - onBed.y + corner.y };

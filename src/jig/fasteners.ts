@@ -1,4 +1,4 @@
-import type { Job } from '../job/job.ts';
+import type { StopsJob } from '../job/job.ts';
 import { moved } from '../plane/move.ts';
 import { circleOutline } from '../plane/outline.ts';
 import type { Point } from '../plane/point.ts';
@@ -14,7 +14,7 @@ import type { Pin, Screw } from './stop-part.ts';
 
 /** A screw as the sheet needs it: on the layout and on the bed. */
 export function screwOf(
-  job: Job,
+  job: StopsJob,
   piece: Piece,
   seat: Seat,
   hole: BoredHole,
@@ -45,7 +45,7 @@ export function headOf(name: string, screw: Screw, heights: StopHeights, fit: Sc
   };
 }
 
-export function pinOf(job: Job, piece: Piece, place: Point<'corner'>): Pin {
+export function pinOf(job: StopsJob, piece: Piece, place: Point<'corner'>): Pin {
   const at = cornerInLayout(piece.frame, place);
   return { at, onBed: layoutOnBed(job, at), diameterMm: stopNumbers.pinDiameterMm };
 }

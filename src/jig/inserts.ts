@@ -1,4 +1,4 @@
-import type { Job } from '../job/job.ts';
+import type { StopsJob } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
 import { bedInLayout, layoutInCorner, type CornerFrame } from './corner-frame.ts';
 import type { PieceSize, Seat } from './layout-of-screws.ts';
@@ -9,7 +9,7 @@ import { stopNumbers } from './numbers.ts';
  * of our own: behind the corner and near the end of each arm.
  */
 export function seatsFor(
-  job: Job,
+  job: StopsJob,
   frame: CornerFrame,
   size: PieceSize,
   marginMm: number,

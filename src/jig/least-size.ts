@@ -1,4 +1,4 @@
-import type { Job } from '../job/job.ts';
+import type { StopsJob } from '../job/job.ts';
 import { cannot, figure, made, mm, type Cannot, type Step } from './answer.ts';
 import { roundingMm, stopNumbers } from './numbers.ts';
 import type { Piece, Reach } from './pieces.ts';
@@ -8,7 +8,7 @@ const n = stopNumbers;
 
 /** The plan sizes that lands, height and stiffness ask for, before any screw. */
 export function leastSizes(
-  job: Job,
+  job: StopsJob,
   pieces: readonly Piece[],
   topMm: number,
   marginMm: number,
@@ -44,14 +44,14 @@ export function leastSizes(
   return made(sizes);
 }
 
-function notchRadius(job: Job): number {
+function notchRadius(job: StopsJob): number {
   const made = job.stops.made;
   const cutterMm = made.kind === 'milled-in-place' ? made.cutter.diameterMm : 0;
   return Math.max(n.notchDiameterMm, cutterMm + n.notchOverCutterMm) / 2;
 }
 
 /** Behind the contact line: thick enough, and a base in proportion to the height. */
-function depth(job: Job, topMm: number, marginMm: number): number {
+function depth(job: StopsJob, topMm: number, marginMm: number): number {
   const ownPlacesMm = job.shop.bed.inserts === null ? 2 * marginMm : 0;
   return n.betweenBackMm + Math.max(n.bodyThickMm, n.basePerHeight * topMm, ownPlacesMm);
 }

@@ -1,4 +1,4 @@
-import type { Cutter, Job } from '../job/job.ts';
+import type { Cutter, StopsJob } from '../job/job.ts';
 import { overheadOf } from '../sweep/overhead.ts';
 import { cannot, mm, type Cannot } from './answer.ts';
 import { roundingMm, stopNumbers } from './numbers.ts';
@@ -9,7 +9,7 @@ import type { StopPart } from './stop-part.ts';
  * the foot of the band to its top, and nut and spindle must pass over the stop and its screw heads
  * while the tip is at that foot. A dust shoe can come off for this cut.
  */
-export function noMillingRoom(job: Job, part: StopPart, cutter: Cutter): Cannot | null {
+export function noMillingRoom(job: StopsJob, part: StopPart, cutter: Cutter): Cannot | null {
   const { lowMm, highMm } = part.band;
   if (cutter.fluteMm !== null && cutter.fluteMm < highMm - lowMm)
     return cannot(

@@ -1,4 +1,4 @@
-import type { Job } from '../job/job.ts';
+import type { StopsJob } from '../job/job.ts';
 import { unreachable } from '../num/invariant.ts';
 import { mm } from './answer.ts';
 import { cornerInLayout, layoutOnBed } from './corner-frame.ts';
@@ -9,7 +9,7 @@ import type { StopHeights } from './stop-heights.ts';
 
 /** What the person who prints and sets the stop has to know about it, one sentence each. */
 export function notesOn(
-  job: Job,
+  job: StopsJob,
   one: StandingPiece,
   heights: StopHeights,
   fit: ScrewFit,
@@ -35,7 +35,7 @@ export function notesOn(
   ];
 }
 
-function setting(job: Job, heights: StopHeights, fit: ScrewFit): string {
+function setting(job: StopsJob, heights: StopHeights, fit: ScrewFit): string {
   const made = job.stops.made;
   switch (made.kind) {
     case 'set-by-hand':

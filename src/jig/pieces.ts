@@ -1,4 +1,4 @@
-import type { Job } from '../job/job.ts';
+import type { StopsJob } from '../job/job.ts';
 import type { Contact, Placing } from '../setup/placing.ts';
 import type { Placings } from '../sweep/clearances.ts';
 import { cornerFrame, layoutInCorner, type CornerFrame } from './corner-frame.ts';
@@ -21,16 +21,16 @@ export interface Reach {
 }
 
 /** One piece when both placings use one side stop; else one at each end of the fence. */
-export function piecesOf(job: Job, placings: Placings): readonly Piece[] {
+export function piecesOf(job: StopsJob, placings: Placings): readonly Piece[] {
   const { frontUp, backUp } = placings;
-  return frontUp.sideStop.side === backUp.sideStop.side
+  return frontUp.end.side === backUp.end.side
     ? [piece(job, frontUp, 'alone')]
     : [piece(job, frontUp, 'shares the fence'), piece(job, backUp, 'shares the fence')];
 }
 
-function piece(job: Job, placing: Placing, company: 'alone' | 'shares the fence'): Piece {
-  const frame = cornerFrame(job, placing.fence.side, placing.sideStop.side);
-  const ends = [placing.fence.side, placing.sideStop.side];
+function piece(job: StopsJob, placing: Placing, company: 'alone' | 'shares the fence'): Piece {
+  const frame = cornerFrame(job, placing.base.side, placing.end.side);
+  const ends = [placing.base.side, placing.end.side];
   const along = ['near', 'far'].find((side) => ends.includes(side as 'near'));
   const across = ['left', 'right'].find((side) => ends.includes(side as 'left'));
   const fence = lands(frame, placing, 'fence');

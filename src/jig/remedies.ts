@@ -1,4 +1,4 @@
-import type { AboveTip, Band, Job } from '../job/job.ts';
+import type { AboveTip, Band, StopsJob } from '../job/job.ts';
 import type { Clearance } from '../sweep/clearance.ts';
 import { figure, mm, type Cannot } from './answer.ts';
 import { roundingMm, stopNumbers } from './numbers.ts';
@@ -15,7 +15,11 @@ export type Attempt =
  * What to write in the job or shop file instead, so that nothing strikes the stops: only what was
  * tried and made them. A lower stop is not always lower on top: its screw heads come out of it.
  */
-export function remedyText(job: Job, strike: Strike, again: (job: Job) => Attempt): string {
+export function remedyText(
+  job: StopsJob,
+  strike: Strike,
+  again: (job: StopsJob) => Attempt,
+): string {
   const found = [lowerStop(job, again), hungHigher(job, strike, again)].filter(
     (text) => text !== null,
   );
@@ -25,7 +29,7 @@ export function remedyText(job: Job, strike: Strike, again: (job: Job) => Attemp
 }
 
 /** The highest stop below this one that can be made. */
-function lowerStop(job: Job, again: (job: Job) => Attempt): string | null {
+function lowerStop(job: StopsJob, again: (job: StopsJob) => Attempt): string | null {
   for (const band of lowerBands(job.stops.band))
     if (again({ ...job, stops: { ...job.stops, band } }).kind === 'made')
       return band.kind === 'plain'
@@ -62,7 +66,11 @@ const HUNG: Record<Hung, { readonly key: string; readonly of: keyof AboveTip }> 
 };
 
 /** Everything that strikes, raised by what is missing, one after the other until nothing does. */
-function hungHigher(job: Job, first: Strike, again: (job: Job) => Attempt): string | null {
+function hungHigher(
+  job: StopsJob,
+  first: Strike,
+  again: (job: StopsJob) => Attempt,
+): string | null {
   const raisedMm = new Map<Hung, number>();
   let now: Attempt = { kind: 'struck', strike: first };
   let tried = job;
@@ -85,10 +93,10 @@ function hungHigher(job: Job, first: Strike, again: (job: Job) => Attempt): stri
   return `${written.join(' and ')} (${shoeAlone ? 'hung higher, or ' : ''}the cutter sticking out ${mm(mostMm)} further)`;
 }
 
-const fromMm = (job: Job, what: Hung): number =>
+const fromMm = (job: StopsJob, what: Hung): number =>
   job.shop.machine.aboveTip[HUNG[what].of]?.fromMm ?? 0;
 
-function hungAt(job: Job, what: Hung, heightMm: number): Job {
+function hungAt(job: StopsJob, what: Hung, heightMm: number): StopsJob {
   const { machine } = job.shop;
   const { of } = HUNG[what];
   const thing = machine.aboveTip[of];

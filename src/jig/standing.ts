@@ -1,4 +1,4 @@
-import type { Job } from '../job/job.ts';
+import type { StopsJob } from '../job/job.ts';
 import { boundsOf } from '../plane/measure.ts';
 import type { Placings } from '../sweep/clearances.ts';
 import { cannot, made, mm, type Step } from './answer.ts';
@@ -19,7 +19,7 @@ export interface StandingPiece extends ScrewedPiece {
 
 /** The pieces, big enough to find their screws, on the bed; or why not, and another place on the bed. */
 export function standing(
-  job: Job,
+  job: StopsJob,
   placings: Placings,
   topMm: number,
   fit: ScrewFit,
@@ -39,7 +39,7 @@ export function standing(
 
 /** The same without a search for another place: much faster, and says nothing of what would fit. */
 export function standingHere(
-  job: Job,
+  job: StopsJob,
   placings: Placings,
   topMm: number,
   fit: ScrewFit,
@@ -48,10 +48,10 @@ export function standingHere(
   return stand.kind === 'cannot' ? stand : stand.value(job);
 }
 
-type Stand = (there: Job) => Step<readonly StandingPiece[]>;
+type Stand = (there: StopsJob) => Step<readonly StandingPiece[]>;
 
 /** Stands the pieces of a job wherever it lies on the bed. */
-function standOf(job: Job, placings: Placings, topMm: number, fit: ScrewFit): Step<Stand> {
+function standOf(job: StopsJob, placings: Placings, topMm: number, fit: ScrewFit): Step<Stand> {
   const pieces = piecesOf(job, placings);
   const least = leastSizes(job, pieces, topMm, fit.marginMm);
   if (least.kind === 'cannot') return least;
@@ -59,7 +59,7 @@ function standOf(job: Job, placings: Placings, topMm: number, fit: ScrewFit): St
 }
 
 function standAt(
-  job: Job,
+  job: StopsJob,
   pieces: readonly Piece[],
   least: readonly PieceSize[],
   topMm: number,
@@ -98,7 +98,7 @@ function beside(
   return size === undefined ? 0 : size.fenceArmMm + stopNumbers.betweenPiecesMm;
 }
 
-function offBedMm(job: Job, { piece, size }: StandingPiece): number {
+function offBedMm(job: StopsJob, { piece, size }: StandingPiece): number {
   const { xMm, yMm } = job.shop.bed.spoilboard;
   const outline = outlineInLayout(piece.frame, stopOutline(piece, size, finalFaces));
   const b = boundsOf(outline.map((p) => layoutOnBed(job, p)));

@@ -1,4 +1,4 @@
-import type { Band, Job } from '../job/job.ts';
+import type { Band, StopsJob } from '../job/job.ts';
 import { unreachable } from '../num/invariant.ts';
 import { cannot, figure, made, mm, type Step } from './answer.ts';
 import type { Knots } from './knots.ts';
@@ -17,7 +17,7 @@ export interface StopHeights {
 }
 
 /** `rim`: whether the stop goes on above a narrow band, or ends with it. */
-export function stopHeights(job: Job, rim: 'rim' | 'no rim'): Step<StopHeights> {
+export function stopHeights(job: StopsJob, rim: 'rim' | 'no rim'): Step<StopHeights> {
   const n = stopNumbers;
   const allowanceMm = job.stops.made.kind === 'milled-in-place' ? n.millingAllowanceMm : 0;
   const band = bandOf(job.stops.band);

@@ -1,4 +1,4 @@
-import type { Job } from '../job/job.ts';
+import type { StopsJob } from '../job/job.ts';
 import type { Body } from '../sweep/body.ts';
 import type { Placings } from '../sweep/clearances.ts';
 import { cannot, made, type Step } from './answer.ts';
@@ -19,14 +19,14 @@ import type { StopPart, StopsAnswer } from './stop-part.ts';
 import { strikeText, worstStrike } from './strike.ts';
 
 /** The corner stops that the job describes, standing where they belong; or why there are none. */
-export function stopsOf(job: Job, placings: Placings): StopsAnswer {
+export function stopsOf(job: StopsJob, placings: Placings): StopsAnswer {
   const tried = attempt(job, placings, standing);
   if (tried.kind !== 'struck') return tried;
-  const again = (other: Job): Attempt => attempt(other, placings, standingHere);
+  const again = (other: StopsJob): Attempt => attempt(other, placings, standingHere);
   return cannot(strikeText(tried.strike), remedyText(job, tried.strike, again));
 }
 
-function attempt(job: Job, placings: Placings, stand: typeof standing): Attempt {
+function attempt(job: StopsJob, placings: Placings, stand: typeof standing): Attempt {
   const withRim = attemptAt(job, placings, stand, 'rim');
   if (withRim.kind === 'made' || job.stops.band.kind === 'plain') return withRim;
   // The rim above a narrow band only helps the print: go without where it is in the way.
@@ -34,7 +34,7 @@ function attempt(job: Job, placings: Placings, stand: typeof standing): Attempt 
 }
 
 function attemptAt(
-  job: Job,
+  job: StopsJob,
   placings: Placings,
   stand: typeof standing,
   rim: 'rim' | 'no rim',
@@ -64,7 +64,12 @@ export function bodiesOf(part: StopPart): readonly Body[] {
   return [part.body, ...part.heads];
 }
 
-function partOf(job: Job, one: StandingPiece, heights: StopHeights, fit: ScrewFit): Step<StopPart> {
+function partOf(
+  job: StopsJob,
+  one: StandingPiece,
+  heights: StopHeights,
+  fit: ScrewFit,
+): Step<StopPart> {
   const { piece, size } = one;
   const holes = boredHoles(one.seats, fit);
   const screws = one.seats.map((seat, i) => screwOf(job, piece, seat, holes[i]!, fit.thread));

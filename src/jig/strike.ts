@@ -1,4 +1,4 @@
-import type { Job } from '../job/job.ts';
+import type { StopsJob } from '../job/job.ts';
 import { grown } from '../plane/clip.ts';
 import type { Body } from '../sweep/body.ts';
 import { lowestOver, type Placings } from '../sweep/clearances.ts';
@@ -14,7 +14,11 @@ export interface Strike {
 }
 
 /** The worst of all passes that leave too little over any of the bodies, or null. */
-export function worstStrike(job: Job, placings: Placings, bodies: readonly Body[]): Strike | null {
+export function worstStrike(
+  job: StopsJob,
+  placings: Placings,
+  bodies: readonly Body[],
+): Strike | null {
   return bodies.reduce<Strike | null>((worst, body) => {
     const over = lowestOver(job, placings, around(body));
     if (over === null) return worst;

@@ -1,4 +1,4 @@
-import type { Job, ZeroXy } from '../job/job.ts';
+import type { StopsJob, ZeroXy } from '../job/job.ts';
 import { intersectionOf } from '../plane/clip.ts';
 import { boundsOf } from '../plane/measure.ts';
 import type { Outline } from '../plane/outline.ts';
@@ -36,7 +36,7 @@ export interface Stretch {
  * square beside the edge, at any height: it comes down past half the blank's thickness.
  */
 export function touchRoom(
-  job: Job,
+  job: StopsJob,
   placings: Placings,
   parts: readonly StopPart[],
 ): readonly TouchClash[] {
@@ -61,16 +61,14 @@ export function touchClashText({ placing, side, at, along, stop, free }: TouchCl
 }
 
 function clashesIn(
-  job: Job,
+  job: StopsJob,
   placing: Placing,
   xy: ZeroXy,
   parts: readonly StopPart[],
 ): readonly TouchClash[] {
   if (xy.kind !== 'edges' && xy.kind !== 'middle') return [];
   const sides: readonly Side[] =
-    xy.kind === 'middle'
-      ? ['left', 'right', 'near', 'far']
-      : [placing.fence.side, placing.sideStop.side];
+    xy.kind === 'middle' ? ['left', 'right', 'near', 'far'] : [placing.base.side, placing.end.side];
   const middle = { x: job.blank.widthMm / 2, y: job.blank.heightMm / 2 };
   const at = xy.at ?? (xy.kind === 'middle' ? middle : null);
   return (['y', 'x'] as const).flatMap((along) => {
@@ -81,7 +79,7 @@ function clashesIn(
 
 /** Sides that one number of `xy-touched` serves: what is free must be free on all of them. */
 function clashesAlong(
-  job: Job,
+  job: StopsJob,
   placing: Placing,
   sides: readonly Side[],
   along: 'x' | 'y',
@@ -120,7 +118,7 @@ interface Taken extends Stretch {
   readonly stop: string;
 }
 
-function takenOn(job: Job, side: Side, parts: readonly StopPart[]): readonly Taken[] {
+function takenOn(job: StopsJob, side: Side, parts: readonly StopPart[]): readonly Taken[] {
   const along = alongOf(side);
   const half = stopNumbers.touchRoomMm / 2;
   const strip = [stripBeside(job, side)];
@@ -141,7 +139,7 @@ function takenOn(job: Job, side: Side, parts: readonly StopPart[]): readonly Tak
 }
 
 /** The strip outside a side that a tool's square goes through, a square longer at both ends. */
-function stripBeside(job: Job, side: Side): Outline<'layout'> {
+function stripBeside(job: StopsJob, side: Side): Outline<'layout'> {
   const { widthMm, heightMm } = job.blank;
   const wide = stopNumbers.touchRoomMm;
   const [lowX, highX] = {
@@ -198,7 +196,7 @@ function nearest(free: readonly Stretch[], alongMm: number): Stretch | null {
 }
 
 const alongOf = (side: Side): 'x' | 'y' => (side === 'near' || side === 'far' ? 'x' : 'y');
-const lengthMm = (job: Job, along: 'x' | 'y'): number =>
+const lengthMm = (job: StopsJob, along: 'x' | 'y'): number =>
   along === 'x' ? job.blank.widthMm : job.blank.heightMm;
 const placingName = (placing: Placing): TouchClash['placing'] =>
   placing.faceUp === 'front' ? 'front-up' : 'back-up';

@@ -1,12 +1,15 @@
+import { unreachable } from '../num/invariant.ts';
 import type {
   Bed,
   Blank,
   Cutter,
+  DowelHoles,
+  Fence,
   Job,
   Machine,
-  Made,
   Origin,
   Spread,
+  Stops,
   TouchTool,
   Zero,
 } from './job.ts';
@@ -29,10 +32,7 @@ export function assumptionsOf(job: Job): readonly Assumption[] {
     ['where the front-up corner stands on the bed', corner],
     ...blankFigures(job.blank),
     ...(withDepth ? depthFigures(job.blank) : []),
-    ...madeFigures(job.stops.made, isOpposite(job)),
-    ['chips at the stops', job.stops.seatGap],
-    ['how far a stop yields', job.stops.give],
-    ['shift when clamping', job.hold.clampDrag],
+    ...locatingFigures(job),
     ...zeroFigures(job.zero.frontUp, 'front up', withDepth),
     ...zeroFigures(job.zero.backUp, 'back up', withDepth),
     ...machineFigures(job.shop.machine),
@@ -80,8 +80,51 @@ const bedFigures = (bed: Bed): readonly Figure[] => [
   ['unevenness of the bed', bed.unevenness],
 ];
 
+function locatingFigures(job: Job): readonly Figure[] {
+  switch (job.locating) {
+    case 'stops':
+      return fenceFigures(job.stops, job.hold.clampDrag, isOpposite(job.stops));
+    case 'fence-and-dowel':
+      return [
+        ...fenceFigures(job.fenceAndDowel, job.hold.clampDrag, false),
+        ...dowelFigures(job.fenceAndDowel.dowel),
+      ];
+    case 'dowels':
+      return [...dowelFigures(job.dowels), ...laidFigures(job.dowels)];
+    case 'nest':
+      return [
+        ['clearance of the nest', job.nest.clearance],
+        ...(job.nest.around === null
+          ? ([['chips at the walls of the nest', job.nest.seatGap]] as const)
+          : ([['how squarely the blank is laid', job.nest.laid]] as const)),
+      ];
+    default:
+      return unreachable(job);
+  }
+}
+
+const fenceFigures = (fence: Fence, clampDrag: Spread, isOpposite: boolean): readonly Figure[] => [
+  ...madeFigures(fence, isOpposite),
+  ['chips at the stops', fence.seatGap],
+  ['how far a stop yields', fence.give],
+  ['shift when clamping', clampDrag],
+];
+
+const dowelFigures = ({ clearance, drilled, drillError }: DowelHoles): readonly Figure[] => [
+  ...(clearance.kind === 'stated'
+    ? ([['clearance of the dowels', clearance.spread]] as const)
+    : ([
+        ['diameter of the dowels', clearance.pin],
+        ['diameter of the holes', clearance.hole],
+      ] as const)),
+  ...(drilled === 'separately' ? ([['where the holes are drilled', drillError]] as const) : []),
+];
+
+const laidFigures = ({ drilled, laid }: DowelHoles): readonly Figure[] =>
+  drilled === 'with-the-blank' ? [['how squarely the blank is laid', laid]] : [];
+
 /** Spacing only counts where there is a second side stop. */
-function madeFigures(made: Made, isOpposite: boolean): readonly Figure[] {
+function madeFigures({ made }: Fence, isOpposite: boolean): readonly Figure[] {
   if (made.kind === 'milled-in-place') return [];
   const set: readonly Figure[] = [
     ['fence turned', made.angle],
@@ -90,7 +133,7 @@ function madeFigures(made: Made, isOpposite: boolean): readonly Figure[] {
   return isOpposite ? [...set, ['distance of the second side stop', made.spacing]] : set;
 }
 
-const isOpposite = ({ stops }: Job): boolean => stops.corner.frontUp !== stops.corner.backUp;
+const isOpposite = ({ corner }: Stops): boolean => corner.frontUp !== corner.backUp;
 
 const zeroFigures = ({ xy, z }: Zero, placing: string, withZ: boolean): readonly Figure[] => {
   const touch = (what: string, tool: TouchTool): Figure => [
@@ -98,10 +141,9 @@ const zeroFigures = ({ xy, z }: Zero, placing: string, withZ: boolean): readonly
     tool.spread,
   ];
   const ofXy = (): readonly Figure[] => {
-    if (xy.kind === 'milled-stops') return [];
-    if (xy.kind !== 'kept') return [touch('X and Y', xy.tool)];
-    const extra: Spread | null = xy.extra;
-    return extra === null ? [] : [[`zero kept, ${xy.how}, ${placing}`, extra]];
+    if ('tool' in xy) return [touch('X and Y', xy.tool)];
+    if (xy.kind !== 'kept' || xy.extra === null) return [];
+    return [[`zero kept, ${xy.how}, ${placing}`, xy.extra]];
   };
   return [...ofXy(), ...(withZ ? [touch('Z', z.tool)] : [])];
 };
@@ -117,10 +159,18 @@ const machineFigures = (machine: Machine): readonly Figure[] => [
 ];
 
 function cuttersInUse(job: Job): Job['shop']['cutters'] {
-  const { made } = job.stops;
   const names = new Set(job.features.map(({ cutter }) => cutter.name));
-  if (made.kind === 'milled-in-place') names.add(made.cutter.name);
+  const milling = jigCutterOf(job);
+  if (milling !== null) names.add(milling.name);
   return job.shop.cutters.filter(({ name }) => names.has(name));
+}
+
+/** The cutter that mills the stops or the nest; null when none does. */
+export function jigCutterOf(job: Job): Cutter | null {
+  if (job.locating === 'nest') return job.nest.cutter;
+  if (job.locating === 'dowels') return null;
+  const { made } = job.locating === 'stops' ? job.stops : job.fenceAndDowel;
+  return made.kind === 'milled-in-place' ? made.cutter : null;
 }
 
 function outlineCutters(job: Job): readonly Cutter[] {

@@ -50,6 +50,10 @@ export const DEFAULTS = {
   thicknessTaper: row(SLOPE, '±0.1 per 200', 'part'),
   cupHump: row(LENGTH, '0..0.2', 'part'),
   swarf: row(LENGTH, 'half-normal 0.02', 'placing'),
+  dowelClearance: row(LENGTH, '0..0.1', 'part'),
+  drillError: row(LENGTH, '±0.1', 'part'),
+  nestClearance: row(LENGTH, '0.05..0.15', 'setup'),
+  laid: row(SLOPE, '±1 per 200', 'placing'),
   movement: row(STRAIN, '0', 'part', 'the placings follow each other at once'),
 } as const satisfies Readonly<Record<string, Default>>;
 

@@ -2,13 +2,32 @@ import type { Distribution } from '../num/distribution.ts';
 import type { Path } from '../plane/path.ts';
 import type { Point } from '../plane/point.ts';
 import type { Need } from './need.ts';
+import type { Fence, Locating, Touch } from './locating.ts';
 import type { Cutter, Shop } from './shop.ts';
 
+export type {
+  Band,
+  Clearance,
+  DowelHoles,
+  Dowels,
+  Fence,
+  FenceAndDowel,
+  Locating,
+  Made,
+  Nest,
+  TakeUp,
+  Touch,
+} from './locating.ts';
 export type { Limits, Need } from './need.ts';
 export type { AboveTip, Bed, Cutter, Inserts, Machine, Shop, Units } from './shop.ts';
 
 /** What a person asked for, after reading the job file and the shop file: mm, radians, tangents. */
-export interface Job {
+export type Job = JobBase & Locating;
+
+/** A job whose blank is pushed against a fence and a side stop. */
+export type StopsJob = JobBase & Extract<Locating, { locating: 'stops' }>;
+
+export interface JobBase {
   readonly name: string;
   /** Chance, 0..1, of each need that counts as good enough. */
   readonly goodEnoughShare: number;
@@ -18,7 +37,6 @@ export interface Job {
   readonly first: Face;
   readonly features: readonly Feature[];
   readonly turn: Turn;
-  readonly stops: Stops;
   readonly zero: { readonly frontUp: Zero; readonly backUp: Zero };
   readonly needs: readonly Need[];
   readonly parts: Parts;
@@ -138,48 +156,11 @@ export interface Feature {
   readonly cutter: Cutter;
 }
 
-export interface Stops {
+export interface Stops extends Fence {
   /** On the bed. Equal corners: the same side stop again. Different: a second side stop. */
   readonly corner: { readonly frontUp: Corner; readonly backUp: Corner };
-  /** The blank's edge that goes against the fence in the front-up placing. */
-  readonly fence: Edge;
-  readonly fenceTouch: Touch;
   readonly sideTouch: Touch;
-  readonly band: Band;
-  readonly made: Made;
-  /** At each contact, each placing, mm, never negative. */
-  readonly seatGap: Spread;
-  /** How far a stop yields under the push, each face and placing, mm. */
-  readonly give: Spread;
 }
-
-/** Distances in mm from the front-up corner: along the fence, or from the fence along the side stop. */
-export type Touch =
-  | { readonly kind: 'buttons'; readonly atMm: readonly number[] }
-  | { readonly kind: 'arm'; readonly fromMm: number; readonly toMm: number };
-
-/** Heights above the bed between which a stop can touch the edge. */
-export type Band =
-  | { readonly kind: 'plain'; readonly heightMm: number }
-  | { readonly kind: 'narrow'; readonly touchHeightMm: number };
-
-export type Made =
-  /** Fence turned by `angle` about its corner, each side stop out of square by `square` (tangents);
-   * a second side stop is off by `spacing` along the fence, mm. */
-  | {
-      readonly kind: 'set-by-hand';
-      readonly angle: Spread;
-      readonly square: Spread;
-      readonly spacing: Spread;
-    }
-  | {
-      readonly kind: 'on-bed-pins';
-      readonly angle: Spread;
-      readonly square: Spread;
-      readonly spacing: Spread;
-    }
-  /** Faces cut by this machine from its own zero with `cutter`. */
-  | { readonly kind: 'milled-in-place'; readonly cutter: Cutter };
 
 export interface Zero {
   readonly xy: ZeroXy;
@@ -191,6 +172,8 @@ export type ZeroXy =
   | { readonly kind: 'stops'; readonly at: Point<'layout'> | null; readonly tool: TouchTool }
   /** The zero from which the stops were milled. */
   | { readonly kind: 'milled-stops'; readonly at: Point<'layout'> | null }
+  /** The zero from which this machine drilled the bed for the dowels, or cut the nest. */
+  | { readonly kind: 'dowels' | 'nest' }
   | { readonly kind: 'edges'; readonly at: Point<'layout'> | null; readonly tool: TouchTool }
   | { readonly kind: 'middle'; readonly at: Point<'layout'> | null; readonly tool: TouchTool }
   /** The centre of a round hole that the first placing has cut through; `feature` is its name. */

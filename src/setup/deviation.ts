@@ -43,6 +43,20 @@ export type Deviation =
   | { readonly kind: 'clamp-drag'; readonly placing: PlacingKey; readonly from: 'fence' | 'side' }
   /** Where a bulging edge rests on a fence arm: 0 at the end nearer the side stop in use, 1 at the other. */
   | { readonly kind: 'rock'; readonly placing: PlacingKey }
+  /** How squarely a blank is laid that nothing seats (tangent). */
+  | { readonly kind: 'laid'; readonly placing: PlacingKey }
+  /** Clearance of a hole on its dowel, or what the two sizes are off by, in diameter; dowels count from 1. */
+  | { readonly kind: 'clearance' | 'pin-size' | 'hole-size'; readonly dowel: number }
+  /** Where a hole is in the blank that was drilled separately. */
+  | { readonly kind: 'hole-place'; readonly dowel: number; readonly axis: Axis }
+  /** Gap on every side of a nest. */
+  | { readonly kind: 'nest-clearance' }
+  /** Where a loose blank comes to lie among all that is possible, -0.5 to 0.5: its turn, across its rows, along them. */
+  | {
+      readonly kind: 'take-up';
+      readonly placing: PlacingKey;
+      readonly part: 'turn' | 'across' | 'along';
+    }
   /** Touch errors, positive away from the face; `touch` 2 is the second edge of a zero at the middle. */
   | {
       readonly kind: 'zero-touch';

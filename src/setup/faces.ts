@@ -1,4 +1,4 @@
-import type { Cutter, Job } from '../job/job.ts';
+import type { Cutter, Made } from '../job/job.ts';
 import type { Columns } from './columns.ts';
 import type { SeatFrame } from './seat-frame.ts';
 
@@ -19,8 +19,7 @@ export type LoadFaces = (draws: Float64Array, i: number, faces: Faces) => void;
  * How the faces stand in one placing. They belong to the stops, so both placings read the same
  * draws; the second side stop is worked out in the frame of the first and then seen from its own.
  */
-export function facesOf(job: Job, frame: SeatFrame, columns: Columns): LoadFaces {
-  const made = job.stops.made;
+export function facesOf(made: Made, frame: SeatFrame, columns: Columns): LoadFaces {
   const load =
     made.kind === 'milled-in-place' ? milled(made.cutter, frame, columns) : set(frame, columns);
   if (!frame.onSecondStop) return load;
@@ -92,5 +91,39 @@ function milled(cutter: Cutter, frame: SeatFrame, columns: Columns): LoadFaces {
     const deeper = (dr + draws[noiseSide + i]!) * (fenceAlongY ? 1 : stretch);
     const placed = frame.onSecondStop ? frame.lengthMm + draws[scale + i]! * frame.lengthMm : 0;
     faces.side = frame.onSecondStop ? placed + deeper : placed - deeper;
+  };
+}
+
+/** The same for a fence that has no side stop; `side` and `sideSlope` stay as they are. */
+export function fenceFaceOf(made: Made, frame: SeatFrame, columns: Columns): LoadFaces {
+  const load =
+    made.kind === 'milled-in-place'
+      ? milledFence(made.cutter, frame, columns)
+      : setFence(frame, columns);
+  return (draws, i, faces) => {
+    load(draws, i, faces);
+    faces.fence -= faces.fenceSlope * frame.cornerA;
+  };
+}
+
+function setFence(frame: SeatFrame, columns: Columns): LoadFaces {
+  const angle = columns.of({ kind: 'fence-angle' });
+  return (draws, i, faces) => {
+    faces.fence = 0;
+    faces.fenceSlope = frame.hand * draws[angle + i]!;
+  };
+}
+
+function milledFence(cutter: Cutter, frame: SeatFrame, columns: Columns): LoadFaces {
+  const radius = columns.of({ kind: 'cutter-radius', cutter: cutter.name });
+  const noise = columns.of({ kind: 'milled-face', face: 'fence' });
+  const alongX = frame.along === 'x';
+  const lean = alongX ? null : columns.of({ kind: 'machine-lean' });
+  const scaleY = alongX ? null : columns.of({ kind: 'scale', axis: 'y' });
+  return (draws, i, faces) => {
+    const leans =
+      lean === null || scaleY === null ? 0 : draws[lean + i]! / (1 + draws[scaleY + i]!);
+    faces.fenceSlope = -frame.hand * leans;
+    faces.fence = -(draws[radius + i]! + draws[noise + i]!) * Math.sqrt(1 + leans * leans);
   };
 }

@@ -1,7 +1,7 @@
 import type { Face, Feature, Job } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
 import type { Columns } from './columns.ts';
-import { blankInLayout } from './place.ts';
+import { blankInLayout, layoutInBlank } from './place.ts';
 import type { Placing } from './placing.ts';
 import { placingKey } from './touching.ts';
 
@@ -77,9 +77,9 @@ export function heightsOf(
     const placing = placings[feature.face];
     const zero = feature.face === 'front' ? job.zero.frontUp : job.zero.backUp;
     const key = placingKey(feature.face);
-    const middle = { x: widthMm / 2, y: heightMm / 2 };
+    const middle = blankInLayout(job, placing.mirror, { x: widthMm / 2, y: heightMm / 2 });
     const touched: Point<'layout'> = zero.z.at ?? middle;
-    const touchedBlank = unmirrored(job, placing, touched);
+    const touchedBlank = layoutInBlank(job, placing.mirror, touched);
     const touch = columns.of({ kind: 'z-touch', placing: key, cutter: feature.cutter.name });
     const swarf = columns.of({ kind: 'swarf', placing: key });
     const bedHere = bedAt(blankInLayout(job, placing.mirror, feature.at));
@@ -114,13 +114,5 @@ export function heightsOf(
       bedX = draws[leanX + i]!;
       bedY = draws[leanY + i]!;
     },
-  };
-}
-
-/** The mirror of a placing undoes itself. */
-function unmirrored(job: Job, placing: Placing, at: Point<'layout'>): Point<'blank'> {
-  return {
-    x: placing.mirror === 'x' ? job.blank.widthMm - at.x : at.x,
-    y: placing.mirror === 'y' ? job.blank.heightMm - at.y : at.y,
   };
 }

@@ -1,6 +1,7 @@
 import { invariant, unreachable } from '../num/invariant.ts';
 import type { Point } from '../plane/point.ts';
-import type { Corner, Edge, Job, Touch } from '../job/job.ts';
+import { cornersOf } from '../job/corners.ts';
+import type { Corner, DowelHoles, Edge, Fence, Job, Touch } from '../job/job.ts';
 import type { Contact, Placing, Side } from './placing.ts';
 
 /** Both layings of the blank as the job describes them, nominally, in the layout frame. */
@@ -18,17 +19,53 @@ export function cornerAt(job: Job, corner: Corner): Point<'layout'> {
   };
 }
 
-/** Where a nominal blank place lies in the layout frame when `mirror` is how the blank lies. */
+/**
+ * Where a nominal blank place lies in the layout frame when `mirror` is how the blank lies: mirrored about
+ * the middle of the front-up rectangle, or about the line of the dowels.
+ */
 export function blankInLayout(
   job: Job,
   mirror: Placing['mirror'],
   at: Point<'blank'>,
 ): Point<'layout'> {
-  return {
-    x: mirror === 'x' ? job.blank.widthMm - at.x : at.x,
-    y: mirror === 'y' ? job.blank.heightMm - at.y : at.y,
-  };
+  if (mirror === 'none') return { x: at.x, y: at.y };
+  const line = turnLineMm(job);
+  return mirror === 'x' ? { x: 2 * line - at.x, y: at.y } : { x: at.x, y: 2 * line - at.y };
 }
+
+/** The blank place that lies at a place of the layout; a mirror undoes itself. */
+export function layoutInBlank(
+  job: Job,
+  mirror: Placing['mirror'],
+  at: Point<'layout'>,
+): Point<'blank'> {
+  const { x, y } = blankInLayout(job, mirror, { x: at.x, y: at.y });
+  return { x, y };
+}
+
+/** Where the line stands about which the blank is turned: its x when turned about Y, else its y, mm. */
+export function turnLineMm(job: Job): number {
+  const axis = job.turn === 'about-y' ? 'x' : 'y';
+  const holes = dowelHolesOf(job);
+  if (holes === null) return (axis === 'x' ? job.blank.widthMm : job.blank.heightMm) / 2;
+  const places = holes.at.map((at) => at[axis]);
+  return (Math.min(...places) + Math.max(...places)) / 2;
+}
+
+/** The holes by which a blank is located; null when it is not located by any. */
+export function dowelHolesOf(job: Job): DowelHoles | null {
+  if (job.locating === 'dowels') return job.dowels;
+  return job.locating === 'fence-and-dowel' ? job.fenceAndDowel.dowel : null;
+}
+
+/** The fence against which the blank is pushed; null when there is none. */
+export function fenceOf(job: Job): Fence | null {
+  if (job.locating === 'stops') return job.stops;
+  return job.locating === 'fence-and-dowel' ? job.fenceAndDowel : null;
+}
+
+/** Corner of the front-up rectangle from which the bed is measured: where the stops meet, or near left. */
+export const frontUpCorner = (job: Job): Corner => cornersOf(job)[0];
 
 /** The two sides of the bed that meet at a corner. */
 export function sidesOf(corner: Corner): readonly [Side, Side] {
@@ -58,31 +95,47 @@ function edgeAt(side: Side, mirror: Placing['mirror']): Edge {
 }
 
 function placing(job: Job, face: 'front' | 'back'): Placing {
-  const mirror = face === 'front' ? 'none' : job.turn === 'about-y' ? 'x' : 'y';
-  const corner = face === 'front' ? job.stops.corner.frontUp : job.stops.corner.backUp;
-  const fenceSide = SIDE_OF[job.stops.fence];
-  const stopSide = sidesOf(corner).find((side) => side !== fenceSide)!;
-  const firstSide = sidesOf(job.stops.corner.frontUp).find((side) => side !== fenceSide)!;
-  const which = stopSide === firstSide ? 'first' : 'second';
-  const lay: Lay = { job, mirror, fenceSide, firstSide };
-  return {
+  const mirror = mirrorOf(job, face);
+  const [baseSide, endSide, firstSide] = sidesInUse(job, face);
+  const near = blankInLayout(job, mirror, {
+    x: mirror === 'x' ? job.blank.widthMm : 0,
+    y: mirror === 'y' ? job.blank.heightMm : 0,
+  });
+  const lay: Lay = { job, mirror, fenceSide: baseSide, firstSide };
+  const which: 'first' | 'second' = endSide === firstSide ? 'first' : 'second';
+  const fence = fenceOf(job);
+  const onFence =
+    fence === null ? [] : contactsOf(lay, 'fence', 'fence', baseSide, fence.fenceTouch);
+  const onSide =
+    job.locating === 'stops'
+      ? contactsOf(lay, 'side', which === 'first' ? 'side' : 'side2', endSide, job.stops.sideTouch)
+      : [];
+  const partial = {
     faceUp: face,
-    order: job.first === face ? 'first' : 'second',
+    order: job.first === face ? ('first' as const) : ('second' as const),
     mirror,
-    fence: { side: fenceSide, edge: edgeAt(fenceSide, mirror) },
-    sideStop: { side: stopSide, edge: edgeAt(stopSide, mirror), which },
-    contacts: [
-      ...contactsOf(lay, 'fence', 'fence', fenceSide, job.stops.fenceTouch),
-      ...contactsOf(
-        lay,
-        'side',
-        which === 'first' ? 'side' : 'side2',
-        stopSide,
-        job.stops.sideTouch,
-      ),
-    ],
-    zero: zeroOf(job, face),
+    lies: near,
+    base: { side: baseSide, edge: edgeAt(baseSide, mirror) },
+    end: { side: endSide, edge: edgeAt(endSide, mirror) },
+    sideStop: job.locating === 'stops' ? which : null,
+    contacts: [...onFence, ...onSide],
   };
+  return { ...partial, zero: zeroOf(job, partial) };
+}
+
+function mirrorOf(job: Job, face: 'front' | 'back'): Placing['mirror'] {
+  if (face === 'front') return 'none';
+  return job.turn === 'about-y' ? 'x' : 'y';
+}
+
+/** Along which side a placing is measured, from which one, and from which with the front up. */
+function sidesInUse(job: Job, face: 'front' | 'back'): readonly [Side, Side, Side] {
+  const fence = fenceOf(job);
+  const base = fence === null ? 'near' : SIDE_OF[fence.fence];
+  const endOf = (corner: Corner): Side => sidesOf(corner).find((side) => side !== base)!;
+  const frontUp = endOf(frontUpCorner(job));
+  if (job.locating !== 'stops' || face === 'front') return [base, frontUp, frontUp];
+  return [base, endOf(job.stops.corner.backUp), frontUp];
 }
 
 interface Lay {
@@ -104,15 +157,13 @@ function contactsOf(
   return distances.map((mm, index) => {
     const at = contactAt(lay, side, face === 'fence' ? lay.firstSide : lay.fenceSide, mm);
     const along = side === 'near' || side === 'far' ? 'x' : 'y';
-    const size = along === 'x' ? lay.job.blank.widthMm : lay.job.blank.heightMm;
-    const alongEdgeMm = lay.mirror === along ? size - at[along] : at[along];
     return {
       id: `${id}-${index + 1}`,
       face,
       kind,
       at,
       edge: edgeAt(side, lay.mirror),
-      alongEdgeMm,
+      alongEdgeMm: layoutInBlank(lay.job, lay.mirror, at)[along],
     };
   });
 }
@@ -136,29 +187,36 @@ function contactAt(lay: Lay, side: Side, from: Side, mm: number): Point<'layout'
 }
 
 /**
- * Nominal zero of a placing's program: the corner of the side stop in use, the middle of the
- * blank, or, when kept, the first placing's.
+ * Nominal zero of a placing's program: the corner of the side stop in use (of the rectangle's base and end
+ * when there is none), the middle of the blank, or, when kept, the first placing's.
  */
-function zeroOf(job: Job, face: 'front' | 'back'): Point<'layout'> {
-  const zero = face === 'front' ? job.zero.frontUp : job.zero.backUp;
-  switch (zero.xy.kind) {
+function zeroOf(job: Job, lying: Omit<Placing, 'zero'>): Point<'layout'> {
+  const { faceUp, mirror } = lying;
+  const { xy } = faceUp === 'front' ? job.zero.frontUp : job.zero.backUp;
+  const { widthMm, heightMm } = job.blank;
+  switch (xy.kind) {
     case 'kept':
-      return zeroOf(job, face === 'front' ? 'back' : 'front');
+      return placing(job, faceUp === 'front' ? 'back' : 'front').zero;
     case 'hole': {
-      const { xy } = zero;
       const hole = job.features.find(({ name }) => name === xy.feature);
       invariant(hole !== undefined, `no feature ${xy.feature}`);
-      const mirror = face === 'front' ? 'none' : job.turn === 'about-y' ? 'x' : 'y';
       return blankInLayout(job, mirror, hole.at);
     }
     case 'middle':
-      return { x: job.blank.widthMm / 2, y: job.blank.heightMm / 2 };
+      return blankInLayout(job, mirror, { x: widthMm / 2, y: heightMm / 2 });
     case 'milled-stops':
-      return cornerAt(job, job.stops.corner.frontUp);
+    case 'dowels':
+    case 'nest':
+      return cornerAt(job, frontUpCorner(job));
     case 'stops':
-    case 'edges':
-      return cornerAt(job, face === 'front' ? job.stops.corner.frontUp : job.stops.corner.backUp);
+    case 'edges': {
+      const sides: readonly Side[] = [lying.base.side, lying.end.side];
+      return {
+        x: lying.lies.x + (sides.includes('right') ? widthMm : 0),
+        y: lying.lies.y + (sides.includes('far') ? heightMm : 0),
+      };
+    }
     default:
-      return unreachable(zero.xy);
+      return unreachable(xy);
   }
 }

@@ -13,13 +13,13 @@ export interface Placing {
   readonly order: 'first' | 'second';
   /** How blank coordinates become layout coordinates: as they are, or mirrored in x or y. */
   readonly mirror: 'none' | 'x' | 'y';
-  /** The side of the rectangle where the fence stands, and the blank's edge against it. */
-  readonly fence: { readonly side: Side; readonly edge: Edge };
-  readonly sideStop: {
-    readonly side: Side;
-    readonly edge: Edge;
-    readonly which: 'first' | 'second';
-  };
+  /** The near-left corner of the place where the nominal blank lies; dowels may shift it when it is turned. */
+  readonly lies: Point<'layout'>;
+  /** Along this side the placing is measured, and the blank's edge there: the fence's, if there is one. */
+  readonly base: LyingEdge;
+  /** From this side: that of the side stop in use, if there is one. */
+  readonly end: LyingEdge;
+  readonly sideStop: 'first' | 'second' | null;
   readonly contacts: readonly Contact[];
   /** Nominal zero of this placing's program. */
   readonly zero: Point<'layout'>;
@@ -35,4 +35,10 @@ export interface Contact {
   readonly edge: Edge;
   /** Along the blank's edge, from its lower or left end, mm. */
   readonly alongEdgeMm: number;
+}
+
+/** An edge of the blank, and the side of the place where the blank lies that it makes. */
+export interface LyingEdge {
+  readonly side: Side;
+  readonly edge: Edge;
 }

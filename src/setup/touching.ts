@@ -1,4 +1,4 @@
-import type { Face, Job } from '../job/job.ts';
+import type { Band, Face } from '../job/job.ts';
 import type { Columns } from './columns.ts';
 import type { Contact, Placing } from './placing.ts';
 import type { PlacingKey } from './deviation.ts';
@@ -43,8 +43,7 @@ export function placingKey(faceUp: Face): PlacingKey {
  * How far an edge of bevel `eps` stands out where the stop feels it, beyond its line at half
  * thickness: at the most prominent height of the band, or at one height.
  */
-export function bevelFelt(job: Job, faceUp: Face): (bevel: number, thickMm: number) => number {
-  const band = job.stops.band;
+export function bevelFelt(band: Band, faceUp: Face): (bevel: number, thickMm: number) => number {
   const sign = faceUp === 'front' ? 1 : -1;
   if (band.kind === 'narrow') {
     return (bevel, thickMm) => sign * bevel * (band.touchHeightMm - thickMm / 2);

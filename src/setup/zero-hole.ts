@@ -3,10 +3,10 @@ import type { Point } from '../plane/point.ts';
 import type { Columns } from './columns.ts';
 import { blankInLayout } from './place.ts';
 import type { Placing } from './placing.ts';
-import type { SeatFrame } from './seat-frame.ts';
+import { inFrame, type SeatFrame } from './seat-frame.ts';
 import { placingKey } from './touching.ts';
-import type { Landing } from './turnover.ts';
-import { asLayout, inFrame, type ZeroFinder } from './zero.ts';
+import type { Landing } from './landing.ts';
+import { asLayout, type ZeroFinder } from './zero.ts';
 
 /** A hole of the first placing: where it really landed, its drawn centre, and the wood's strains since. */
 export interface CutHole {
@@ -35,7 +35,7 @@ export function holeFinder(
   const touchY = columns.of({ kind: 'zero-touch', placing: key, axis: 'y', touch: 1 });
   return {
     anchor: { x: place.x, xAtY: place.y, y: place.y, heightMm: job.blank.thickMm / 2 },
-    find: (draws, i, _shape, _faces, pose, found) => {
+    find: (draws, i, _shape, pose, found) => {
       cut.locate(draws, i);
       // The hole's centre in the blank as it is now, less its drawn place.
       const growX = draws[strainX + i]!;

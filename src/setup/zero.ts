@@ -1,14 +1,14 @@
-import { unreachable } from '../num/invariant.ts';
+import { invariant, unreachable } from '../num/invariant.ts';
 import type { Job, ZeroXy } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
 import type { Columns } from './columns.ts';
 import type { Axis } from './deviation.ts';
 import { EDGE_INDEX } from './edges.ts';
 import type { Faces } from './faces.ts';
-import { cornerAt, oppositeEdge } from './place.ts';
+import { fenceOf, oppositeEdge } from './place.ts';
 import type { Placing } from './placing.ts';
 import type { Pose } from './pose.ts';
-import type { SeatFrame } from './seat-frame.ts';
+import { inFrame, type SeatFrame } from './seat-frame.ts';
 import { placingKey } from './touching.ts';
 
 /** How far off the zero of one placing is on the machine, mm, layout directions. Filled each trial. */
@@ -32,7 +32,6 @@ export interface ZeroFinder {
     draws: Float64Array,
     i: number,
     shape: Float64Array,
-    faces: Faces,
     pose: Pose,
     found: ZeroFound,
   ) => void;
@@ -44,6 +43,7 @@ export function zeroFinder(
   placing: Placing,
   frame: SeatFrame,
   xy: Exclude<ZeroXy, { kind: 'kept' | 'hole' }>,
+  faces: Faces,
   columns: Columns,
 ): ZeroFinder {
   const anchor = anchorOf(job, placing, xy);
@@ -51,15 +51,17 @@ export function zeroFinder(
     columns.of({ kind: 'zero-touch', placing: placingKey(placing.faceUp), axis, touch: which });
   switch (xy.kind) {
     case 'milled-stops':
+    case 'dowels':
+    case 'nest':
       return {
         anchor,
-        find: (_draws, _i, _shape, _faces, _pose, found) => {
+        find: (_draws, _i, _shape, _pose, found) => {
           found.dx = 0;
           found.dy = 0;
         },
       };
     case 'stops':
-      return { anchor, find: onStops(frame, xy.at, touch('x', 1), touch('y', 1)) };
+      return { anchor, find: onStops(frame, faces, xy.at, touch('x', 1), touch('y', 1)) };
     case 'edges':
       return { anchor, find: onEdges(placing, frame, xy.at, touch('x', 1), touch('y', 1)) };
     case 'middle': {
@@ -79,33 +81,33 @@ function anchorOf(
   placing: Placing,
   xy: Exclude<ZeroXy, { kind: 'kept' | 'hole' }>,
 ): ZeroAnchor {
-  const at = xy.at ?? placing.zero;
-  const band = job.stops.band;
-  const onStops = band.kind === 'plain' ? band.heightMm : band.touchHeightMm;
+  const { thickMm } = job.blank;
+  const { x, y } = placing.zero;
   switch (xy.kind) {
     // Milled faces and their program share the machine's errors about one point: the front-up corner.
-    case 'milled-stops': {
-      const corner = cornerAt(job, job.stops.corner.frontUp);
-      return { x: corner.x, xAtY: corner.y, y: corner.y, heightMm: onStops };
-    }
+    case 'milled-stops':
+      return { x, xAtY: y, y, heightMm: touchHeightMm(job) };
+    // The same of a nest and its walls, and of dowels, which locate at half the thickness.
+    case 'nest':
+      return { x, xAtY: y, y, heightMm: touchHeightMm(job) };
+    case 'dowels':
+      return { x, xAtY: y, y, heightMm: 0 };
     case 'stops':
-      return { x: placing.zero.x, xAtY: at.y, y: placing.zero.y, heightMm: onStops };
+      return { x, xAtY: (xy.at ?? placing.zero).y, y, heightMm: touchHeightMm(job) };
     case 'edges':
     case 'middle':
-      return { x: placing.zero.x, xAtY: at.y, y: placing.zero.y, heightMm: job.blank.thickMm / 2 };
+      return { x, xAtY: (xy.at ?? placing.zero).y, y, heightMm: thickMm / 2 };
     default:
       return unreachable(xy);
   }
 }
 
-/** Seat-frame coordinates of a layout place. */
-export function inFrame(
-  frame: SeatFrame,
-  at: Point<'layout'>,
-): { readonly a: number; readonly b: number } {
-  const along = frame.alongSign * (at[frame.along] - frame.origin[frame.along]);
-  const across: Axis = frame.along === 'x' ? 'y' : 'x';
-  return { a: along, b: frame.inwardSign * (at[across] - frame.origin[across]) };
+/** Height above the bed at which stops, or the walls of a nest, are felt by what finds the zero on them. */
+function touchHeightMm(job: Job): number {
+  if (job.locating === 'nest') return job.nest.wallMm;
+  const band = fenceOf(job)?.band;
+  invariant(band !== undefined, 'there are no stops to find a zero on');
+  return band.kind === 'plain' ? band.heightMm : band.touchHeightMm;
 }
 
 /** Writes what was found along `a` and `b` as layout X and Y. */
@@ -117,13 +119,14 @@ export function asLayout(frame: SeatFrame, a: number, b: number, found: ZeroFoun
 /** On the faces of the stops: the corner where they would meet, or each where it was touched. */
 function onStops(
   frame: SeatFrame,
+  faces: Faces,
   at: Point<'layout'> | null,
   touchX: number,
   touchY: number,
 ): ZeroFinder['find'] {
   const place = at === null ? null : inFrame(frame, at);
   const [touchA, touchB] = frame.along === 'x' ? [touchX, touchY] : [touchY, touchX];
-  return (draws, i, _shape, faces, _pose, found) => {
+  return (draws, i, _shape, _pose, found) => {
     const cornerB =
       (faces.fence + faces.fenceSlope * faces.side) / (1 - faces.fenceSlope * faces.sideSlope);
     const b = place === null ? cornerB : place.b;
@@ -199,20 +202,20 @@ function onEdges(
   const place = at === null ? null : inFrame(frame, at);
   const [touchA, touchB] = frame.along === 'x' ? [touchX, touchY] : [touchY, touchX];
   const side = edgeAcrossA(
-    EDGE_INDEX[placing.sideStop.edge],
+    EDGE_INDEX[placing.end.edge],
     frame.blankInwardSign,
     frame.depthMm,
     0,
     -1,
   );
   const fence = edgeAcrossB(
-    EDGE_INDEX[placing.fence.edge],
+    EDGE_INDEX[placing.base.edge],
     frame.blankAlongSign,
     frame.lengthMm,
     0,
     -1,
   );
-  return (draws, i, shape, _faces, pose, found) => {
+  return (draws, i, shape, pose, found) => {
     let a: number;
     let b: number;
     if (place !== null) {
@@ -232,8 +235,8 @@ function cornerOf(
   shape: Float64Array,
   pose: Pose,
 ): [number, number] {
-  const fence = EDGE_INDEX[placing.fence.edge];
-  const side = EDGE_INDEX[placing.sideStop.edge];
+  const fence = EDGE_INDEX[placing.base.edge];
+  const side = EDGE_INDEX[placing.end.edge];
   const fenceFrom = frame.blankAlongSign === 1 ? 0 : frame.lengthMm;
   const sideFrom = frame.blankInwardSign === 1 ? 0 : frame.depthMm;
   const kF = -shape[fence + 1]! * frame.blankAlongSign;
@@ -255,16 +258,16 @@ function atMiddle(
   const place = inFrame(frame, at);
   const [touchA, touchB] = frame.along === 'x' ? [touches.x, touches.y] : [touches.y, touches.x];
   const { lengthMm, depthMm, blankInwardSign, blankAlongSign } = frame;
-  const nearA = EDGE_INDEX[placing.sideStop.edge];
-  const nearB = EDGE_INDEX[placing.fence.edge];
-  const farA = EDGE_INDEX[oppositeEdge(placing.sideStop.edge)];
-  const farB = EDGE_INDEX[oppositeEdge(placing.fence.edge)];
+  const nearA = EDGE_INDEX[placing.end.edge];
+  const nearB = EDGE_INDEX[placing.base.edge];
+  const farA = EDGE_INDEX[oppositeEdge(placing.end.edge)];
+  const farB = EDGE_INDEX[oppositeEdge(placing.base.edge)];
   // Nominal places are left out, so that a true set-up gives exactly 0.
   const side = edgeAcrossA(nearA, blankInwardSign, depthMm, 0, -1);
   const sideFar = edgeAcrossA(farA, blankInwardSign, depthMm, lengthMm, 1);
   const fence = edgeAcrossB(nearB, blankAlongSign, lengthMm, 0, -1);
   const fenceFar = edgeAcrossB(farB, blankAlongSign, lengthMm, depthMm, 1);
-  return (draws, i, shape, _faces, pose, found) => {
+  return (draws, i, shape, pose, found) => {
     const a = side.across(shape, pose, place.b) + (sideFar.across(shape, pose, place.b) - lengthMm);
     const b =
       fence.across(shape, pose, place.a) + (fenceFar.across(shape, pose, place.a) - depthMm);

@@ -1,4 +1,4 @@
-import type { Job } from '../job/job.ts';
+import type { StopsJob } from '../job/job.ts';
 import { isInside, toEdgeMm } from '../plane/distance.ts';
 import { boundsOf } from '../plane/measure.ts';
 import type { Placing } from '../setup/placing.ts';
@@ -15,7 +15,7 @@ import { INK, dot, textAt } from './svg.ts';
 
 /** The number of each feature and the letter of each stop, where they cover no other label. */
 export function badges(
-  job: Job,
+  job: StopsJob,
   placing: Placing,
   stops: readonly SheetStop[],
   field: Field,

@@ -1,4 +1,4 @@
-import type { Job } from '../job/job.ts';
+import type { StopsJob } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
 import type { Placing } from '../setup/placing.ts';
 import type { Box } from './label-room.ts';
@@ -29,7 +29,7 @@ const REDUCTIONS = [
 
 /** The largest of the usual scales at which blank, stops and zero fit on `widthMm` x `heightMm` at `corner`. */
 export function fieldFor(
-  job: Job,
+  job: StopsJob,
   placing: Placing,
   stops: readonly SheetStop[],
   corner: Spot,
@@ -69,7 +69,11 @@ interface Reach {
   readonly far: number;
 }
 
-function reach(job: Job, stops: readonly SheetStop[], touched: readonly Point<'layout'>[]): Reach {
+function reach(
+  job: StopsJob,
+  stops: readonly SheetStop[],
+  touched: readonly Point<'layout'>[],
+): Reach {
   const ofStops = stops.flatMap((stop) => [
     ...stop.body.outline,
     ...stop.screws.map((screw) => screw.at),

@@ -1,4 +1,4 @@
-import type { Job, Units } from '../job/job.ts';
+import type { StopsJob, Units } from '../job/job.ts';
 import type { Clearance } from '../sweep/clearance.ts';
 import type { Html } from './html.ts';
 import { markup } from './html.ts';
@@ -7,7 +7,7 @@ import { gapText, lengthText } from './words.ts';
 const WHATS = ['cutter', 'collet nut', 'spindle', 'dust shoe'] as const;
 
 /** How low each thing that moves with the cutter passes by each stop, first placing first. */
-export function heightsTable(job: Job, clearances: readonly Clearance[]): Html {
+export function heightsTable(job: StopsJob, clearances: readonly Clearance[]): Html {
   const order = job.first === 'front' ? ['front-up', 'back-up'] : ['back-up', 'front-up'];
   const rows = order.flatMap((placing) => {
     const here = clearances.filter((clearance) => clearance.placing === placing);

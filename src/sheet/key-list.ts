@@ -1,4 +1,4 @@
-import type { Feature, Job, Units } from '../job/job.ts';
+import type { Feature, StopsJob, Units } from '../job/job.ts';
 import { unreachable } from '../num/invariant.ts';
 import { featureNumber, stopLetter } from './badges.ts';
 import type { Html } from './html.ts';
@@ -68,7 +68,7 @@ function touchWords({ job, placings }: SheetInput): Html {
     : markup`<li><b>Slanting cross</b>: here X, Y or Z zero is touched; its place counts from the left and the near side of the blank as it lies, whichever face is up</li>`;
 }
 
-function bandWords({ stops, shop }: Job): string {
+function bandWords({ stops, shop }: StopsJob): string {
   return stops.band.kind === 'plain'
     ? `anywhere up to ${lengthText(stops.band.heightMm, shop.units)} above the bed`
     : `in a narrow band ${lengthText(stops.band.touchHeightMm, shop.units)} above the bed`;

@@ -1,4 +1,4 @@
-import type { Cutter, Job } from '../job/job.ts';
+import type { Cutter, StopsJob } from '../job/job.ts';
 import type { Land } from '../jig/stop-part.ts';
 import { cornerAt, sidesOf } from '../setup/place.ts';
 import type { Side } from '../setup/placing.ts';
@@ -30,7 +30,7 @@ export interface MillingRun {
 export const FINISH_MM = 0.3;
 
 export function millingRuns(
-  job: Job,
+  job: StopsJob,
   stops: readonly SheetStop[],
   cutter: Cutter,
 ): readonly MillingRun[] {
@@ -40,7 +40,7 @@ export function millingRuns(
 }
 
 function runOn(
-  job: Job,
+  job: StopsJob,
   stop: SheetStop,
   land: Land,
   letter: string,
@@ -76,7 +76,7 @@ function runOn(
 
 /** How far the cutter's centre may go along an axis without cutting into a face that stands across it. */
 function between(
-  job: Job,
+  job: StopsJob,
   along: 'x' | 'y',
   clearMm: number,
 ): { readonly lowMm: number; readonly highMm: number } {

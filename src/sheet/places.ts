@@ -1,4 +1,4 @@
-import type { Corner, Edge, Face, Job } from '../job/job.ts';
+import type { Corner, Edge, Face, StopsJob } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
 import type { Placing, Side } from '../setup/placing.ts';
 import { blankInLayout } from '../setup/place.ts';
@@ -10,7 +10,7 @@ export function placingOf(placings: Placings, face: Face): Placing {
 }
 
 /** Where a place of the nominal blank lies on the machine in this placing. */
-export function inLayout(job: Job, placing: Placing, at: Point<'blank'>): Point<'layout'> {
+export function inLayout(job: StopsJob, placing: Placing, at: Point<'blank'>): Point<'layout'> {
   return blankInLayout(job, placing.mirror, at);
 }
 
@@ -25,7 +25,7 @@ export function edgeOn(placing: Placing, side: Side): Edge {
 }
 
 /** The blank's corner that gets the pencilled M: where the marked edges meet, or else the first stop corner. */
-export function markedCorner(job: Job): Point<'blank'> {
+export function markedCorner(job: StopsJob): Point<'blank'> {
   const marked = job.blank.marked;
   const corner = job.stops.corner.frontUp;
   const right = marked.includes('right') || (!marked.includes('left') && corner.endsWith('right'));
@@ -34,7 +34,7 @@ export function markedCorner(job: Job): Point<'blank'> {
 }
 
 /** On which corner of the rectangle a corner of the nominal blank lies. */
-export function cornerAt(job: Job, at: Point<'layout'>): Corner {
+export function cornerAt(job: StopsJob, at: Point<'layout'>): Corner {
   const far = at.y > job.blank.heightMm / 2;
   const right = at.x > job.blank.widthMm / 2;
   if (far) return right ? 'far-right' : 'far-left';

@@ -1,4 +1,4 @@
-import type { Job, Units } from '../job/job.ts';
+import type { StopsJob, Units } from '../job/job.ts';
 import type { Placing, Side } from '../setup/placing.ts';
 import { badges } from './badges.ts';
 import { blankDrawing, smallFeatures } from './blank-drawing.ts';
@@ -25,7 +25,7 @@ const WIDE_MM = 82;
 const TALL_MM = 130;
 
 /** One placing from above, to one of the usual scales, near side towards the reader. */
-export function placingDrawing(job: Job, placing: Placing, stops: readonly SheetStop[]): Html {
+export function placingDrawing(job: StopsJob, placing: Placing, stops: readonly SheetStop[]): Html {
   const room = {
     widthMm: PAPER_MM - LEFT_MM - RIGHT_MM,
     heightMm: job.blank.heightMm > job.blank.widthMm ? TALL_MM : WIDE_MM,
@@ -74,7 +74,7 @@ function bed({ box }: Field): Html {
 }
 
 /** Length along X above, along Y at the right, between arrow heads. */
-function dimensions(job: Job, field: Field, units: Units): Html {
+function dimensions(job: StopsJob, field: Field, units: Units): Html {
   const { widthMm, heightMm } = job.blank;
   const [a, c] = [onPaper(field, { x: 0, y: heightMm }), onPaper(field, { x: widthMm, y: 0 })];
   const y = field.box.y - 2;
@@ -96,7 +96,7 @@ function between(from: { x: number; y: number }, to: { x: number; y: number }): 
   return joined([arrow(middle, from, 0.25, INK), arrow(middle, to, 0.25, INK)]);
 }
 
-function sides(job: Job, placing: Placing, field: Field): Html[] {
+function sides(job: StopsJob, placing: Placing, field: Field): Html[] {
   const { box } = field;
   const middleX = box.x + box.width / 2;
   const line = (side: Side, y: number): Html =>

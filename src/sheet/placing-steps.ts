@@ -1,4 +1,4 @@
-import type { Job, Zero, ZeroZ } from '../job/job.ts';
+import type { StopsJob, Zero, ZeroZ } from '../job/job.ts';
 import type { Placing, Side } from '../setup/placing.ts';
 import { cutSteps } from './cut-steps.ts';
 import { markup } from './html.ts';
@@ -13,7 +13,7 @@ import { noteZero, zeroAfterLaying, zeroBeforeLaying } from './zero-xy-steps.ts'
 import { staysInReach, zAfterLaying, zBeforeLaying } from './zero-z-steps.ts';
 
 /** One placing at the machine, from its zero to the last look before the clamps come off. */
-export function placingSteps(job: Job, placing: Placing, next: Zero | null): Step[] {
+export function placingSteps(job: StopsJob, placing: Placing, next: Zero | null): Step[] {
   const zero = zeroOf(job, placing);
   const isFirst = placing.order === 'first';
   return [
@@ -32,13 +32,13 @@ export function placingSteps(job: Job, placing: Placing, next: Zero | null): Ste
   ];
 }
 
-function seatSteps(job: Job, placing: Placing): Step[] {
+function seatSteps(job: StopsJob, placing: Placing): Step[] {
   const units = job.shop.units;
   const mark = cornerAt(job, inLayout(job, placing, markedCorner(job)));
   return [
     step(markup`Blow and brush bed, stops and blank clean, the corner above all.`),
     step(
-      markup`Lay the blank down, <b>${placing.faceUp.toUpperCase()} up, M at the ${mark}</b>. First press its ${placing.fence.edge} edge against the fence on the ${placing.fence.side} side; then, keeping it pressed, slide it ${TOWARDS[placing.sideStop.side]} until its ${placing.sideStop.edge} edge touches ${sideStopName(job, placing)}.`,
+      markup`Lay the blank down, <b>${placing.faceUp.toUpperCase()} up, M at the ${mark}</b>. First press its ${placing.base.edge} edge against the fence on the ${placing.base.side} side; then, keeping it pressed, slide it ${TOWARDS[placing.end.side]} until its ${placing.end.edge} edge touches ${sideStopName(job, placing)}.`,
     ),
     hold(job, placing),
     step(
@@ -71,7 +71,7 @@ const TOWARDS: Readonly<Record<Side, string>> = {
   right: 'to the right',
 };
 
-function hold(job: Job, placing: Placing): Step {
+function hold(job: StopsJob, placing: Placing): Step {
   const corner = cornerOf(placing);
   const away = acrossFrom(corner);
   if (job.hold.pusher === 'towards-stops')
@@ -83,21 +83,21 @@ function hold(job: Job, placing: Placing): Step {
   );
 }
 
-function cornerOf({ fence, sideStop }: Placing): ReturnType<typeof acrossFrom> {
-  const sides = [fence.side, sideStop.side];
+function cornerOf({ base, end }: Placing): ReturnType<typeof acrossFrom> {
+  const sides = [base.side, end.side];
   const far = sides.includes('far') ? 'far' : 'near';
   return sides.includes('right') ? `${far}-right` : `${far}-left`;
 }
 
 /** A wrong turn, a wrong zero and a wrong sign all show in this one look. */
-function checkMark(job: Job, placing: Placing): Step {
+function checkMark(job: StopsJob, placing: Placing): Step {
   const at = inLayout(job, placing, markedCorner(job));
   return step(
     markup`Spindle still, cutter above everything: jog to <b>${programWords(job, placing, at)}</b>. The cutter must stand over the corner of the blank that has the M, the ${cornerAt(job, at)}. If not: stop, and find out why.`,
   );
 }
 
-function lastLook(job: Job, placing: Placing, z: ZeroZ): Step[] {
+function lastLook(job: StopsJob, placing: Placing, z: ZeroZ): Step[] {
   const units = job.shop.units;
   const unit = unitText(units);
   const within = lengthText(units === 'inch' ? 0.0508 : 0.05, units);

@@ -1,4 +1,4 @@
-import type { Cutter, Job, Units } from '../job/job.ts';
+import type { Cutter, StopsJob, Units } from '../job/job.ts';
 import { markup } from './html.ts';
 import { markedCorner } from './places.ts';
 import type { SheetInput } from './sheet-input.ts';
@@ -50,7 +50,7 @@ function printStops({ job, fileNames, stops }: SheetInput): Step {
   );
 }
 
-function markBlank(job: Job): Step {
+function markBlank(job: StopsJob): Step {
   const corner = markedCorner(job);
   const vertical = corner.x > 0 ? 'right' : 'left';
   const level = corner.y > 0 ? 'upper' : 'lower';
@@ -64,7 +64,7 @@ function markBlank(job: Job): Step {
   );
 }
 
-function measureThickness({ blank }: Job, units: Units): Step {
+function measureThickness({ blank }: StopsJob, units: Units): Step {
   const unit = unitText(units);
   const places = ['M corner', 'next corner', 'across', 'last corner', 'middle'];
   return step(
@@ -73,7 +73,7 @@ function measureThickness({ blank }: Job, units: Units): Step {
   );
 }
 
-function measureSizes(job: Job, units: Units): Step {
+function measureSizes(job: StopsJob, units: Units): Step {
   const { blank } = job;
   const unit = unitText(units);
   const size = (mm: number): string => lengthText(mm, units);
@@ -94,7 +94,7 @@ function measureSquare(units: Units): Step {
   );
 }
 
-function measureCutters(job: Job, units: Units): Step {
+function measureCutters(job: StopsJob, units: Units): Step {
   const unit = unitText(units);
   const cutters = cuttersOf(job);
   const each = cutters.map((cutter) => {
@@ -111,7 +111,7 @@ function measureCutters(job: Job, units: Units): Step {
 }
 
 /** Every cutter that the job uses, once. */
-export function cuttersOf(job: Job): Cutter[] {
+export function cuttersOf(job: StopsJob): Cutter[] {
   const milling = job.stops.made.kind === 'milled-in-place' ? [job.stops.made.cutter] : [];
   const all = [...milling, ...job.features.map((feature) => feature.cutter)];
   return all.filter((cutter, i) => all.findIndex((other) => other.name === cutter.name) === i);

@@ -1,4 +1,4 @@
-import type { Job } from '../job/job.ts';
+import type { StopsJob } from '../job/job.ts';
 import type { StopPart } from '../jig/stop-part.ts';
 import type { Prediction } from '../stackup/prediction.ts';
 import type { Clearance } from '../sweep/clearance.ts';
@@ -6,7 +6,7 @@ import type { Placings } from '../sweep/clearances.ts';
 
 /** All that a bench sheet tells. It holds no clock, so the same input gives the same bytes. */
 export interface SheetInput {
-  readonly job: Job;
+  readonly job: StopsJob;
   readonly placings: Placings;
   readonly prediction: Prediction;
   readonly clearances: readonly Clearance[];

@@ -57,7 +57,7 @@ function pinDrawing(pin: SheetStop['pins'][number], field: Field): Html {
 /** A black wedge whose tip is where the blank touches. */
 export function contactDrawing(contact: Contact, placing: Placing, field: Field): Html {
   const tip = onPaper(field, contact.at);
-  const side = contact.face === 'fence' ? placing.fence.side : placing.sideStop.side;
+  const side = contact.face === 'fence' ? placing.base.side : placing.end.side;
   const [out, across] = OUTWARD[side];
   const corners = [-1, 1].map((way) => ({
     x: tip.x + out.x * WEDGE_MM + way * across.x * WEDGE_MM * 0.55,

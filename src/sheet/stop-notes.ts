@@ -1,4 +1,4 @@
-import type { Job } from '../job/job.ts';
+import type { StopsJob } from '../job/job.ts';
 import { unreachable } from '../num/invariant.ts';
 import { boundsOf } from '../plane/measure.ts';
 import { xyWords } from './place-words.ts';
@@ -6,7 +6,7 @@ import type { SheetStop } from './sheet-input.ts';
 import { lengthText } from './words.ts';
 
 /** What the person who prints and sets a stop has to know about it, one sentence each, in the shop's units. */
-export function stopNotes(job: Job, stop: SheetStop): readonly string[] {
+export function stopNotes(job: StopsJob, stop: SheetStop): readonly string[] {
   const size = (mm: number): string => lengthText(mm, job.shop.units);
   const { lowX, lowY, highX, highY } = boundsOf(stop.body.outline);
   const longMm = Math.max(highX - lowX, highY - lowY);
@@ -27,7 +27,7 @@ export function stopNotes(job: Job, stop: SheetStop): readonly string[] {
   ];
 }
 
-function setting(job: Job, stop: SheetStop): readonly string[] {
+function setting(job: StopsJob, stop: SheetStop): readonly string[] {
   const size = (mm: number): string => lengthText(mm, job.shop.units);
   const made = job.stops.made;
   switch (made.kind) {

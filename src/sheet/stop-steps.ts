@@ -1,4 +1,4 @@
-import type { Cutter, Job } from '../job/job.ts';
+import type { Cutter, StopsJob } from '../job/job.ts';
 import { unreachable } from '../num/invariant.ts';
 import { oppositeEdge } from '../setup/place.ts';
 import type { Placing } from '../setup/placing.ts';
@@ -37,7 +37,7 @@ export function stopSteps(input: SheetInput, placing: Placing): Step[] {
   }
 }
 
-export function hasTwoSideStops(job: Job): boolean {
+export function hasTwoSideStops(job: StopsJob): boolean {
   return job.stops.corner.frontUp !== job.stops.corner.backUp;
 }
 
@@ -61,7 +61,7 @@ function notesOf({ job, stops }: SheetInput): Html {
   return markup`<ul>${notes}</ul>`;
 }
 
-function standsAt(job: Job): Html {
+function standsAt(job: StopsJob): Html {
   const { value, origin } = job.onBed;
   const units = job.shop.units;
   const assumed = origin.kind === 'assumed' ? ' (assumed, the job does not say)' : '';
@@ -86,9 +86,9 @@ function millStops({ job, stops }: SheetInput, cutter: Cutter): Step[] {
   ];
 }
 
-function setByHand(job: Job, placing: Placing): Step[] {
+function setByHand(job: StopsJob, placing: Placing): Step[] {
   const unit = unitText(job.shop.units);
-  const along = placing.fence.side === 'near' || placing.fence.side === 'far' ? 'X' : 'Y';
+  const along = placing.base.side === 'near' || placing.base.side === 'far' ? 'X' : 'Y';
   const mark = mayDrawBack(job)
     ? ' Mark its place on the bed, so that it can be drawn back and come again.'
     : '';
@@ -118,7 +118,7 @@ function setByHand(job: Job, placing: Placing): Step[] {
 function onlyOneSideStop(input: SheetInput, placing: Placing): Step[] {
   const { job } = input;
   if (!hasTwoSideStops(job)) return [];
-  const other = placing.sideStop.which === 'first' ? 'second' : 'first';
+  const other = placing.sideStop === 'first' ? 'second' : 'first';
   const aside = mayDrawBack(job)
     ? markup` Or mark the place of the ${other} one on the bed, draw it back, and put it back to its mark before the blank is turned over.`
     : markup``;
@@ -130,21 +130,21 @@ function onlyOneSideStop(input: SheetInput, placing: Placing): Step[] {
 }
 
 /** Where zero is touched again after the turn, nothing hangs on the exact place of a stop set by hand. */
-export function mayDrawBack(job: Job): boolean {
+export function mayDrawBack(job: StopsJob): boolean {
   const { frontUp, backUp } = job.zero;
   const again = job.first === 'front' ? backUp : frontUp;
   const isTouched = again.xy.kind !== 'kept' && again.xy.kind !== 'milled-stops';
   return hasTwoSideStops(job) && job.stops.made.kind === 'set-by-hand' && isTouched;
 }
 
-function apartMm(job: Job, placing: Placing): number {
-  const isAlongX = placing.fence.side === 'near' || placing.fence.side === 'far';
+function apartMm(job: StopsJob, placing: Placing): number {
+  const isAlongX = placing.base.side === 'near' || placing.base.side === 'far';
   return isAlongX ? job.blank.widthMm : job.blank.heightMm;
 }
 
 /** The edge across from the one that meets the side stop is free, but somebody may have marked it too. */
-function shortenWords(job: Job, placing: Placing): string {
-  const free = oppositeEdge(placing.sideStop.edge);
+function shortenWords(job: StopsJob, placing: Placing): string {
+  const free = oppositeEdge(placing.end.edge);
   return job.blank.marked.includes(free)
     ? `shorten it at its ${free} edge`
     : `shorten it at the edge that is not marked (the ${free} one)`;

@@ -1,4 +1,4 @@
-import type { Job, Zero } from '../job/job.ts';
+import type { StopsJob, Zero } from '../job/job.ts';
 import { unreachable } from '../num/invariant.ts';
 import type { Point } from '../plane/point.ts';
 import type { Placing } from '../setup/placing.ts';
@@ -9,12 +9,12 @@ export interface TouchPlace {
   readonly at: Point<'layout'>;
 }
 
-export function zeroOf(job: Job, placing: Placing): Zero {
+export function zeroOf(job: StopsJob, placing: Placing): Zero {
   return placing.faceUp === 'front' ? job.zero.frontUp : job.zero.backUp;
 }
 
 /** The touches of this placing whose places the job states: in the rectangle of the machine, whichever face is up. */
-export function touchPlaces(job: Job, placing: Placing): readonly TouchPlace[] {
+export function touchPlaces(job: StopsJob, placing: Placing): readonly TouchPlace[] {
   const { xy, z } = zeroOf(job, placing);
   const onTop: TouchPlace[] = z.at === null ? [] : [{ axis: 'Z', at: z.at }];
   switch (xy.kind) {
@@ -24,6 +24,8 @@ export function touchPlaces(job: Job, placing: Placing): readonly TouchPlace[] {
     case 'middle':
       return xy.at === null ? onTop : [...onTop, ...allRound(job, xy.at)];
     case 'milled-stops':
+    case 'dowels':
+    case 'nest':
     case 'kept':
     case 'hole':
       return onTop;
@@ -32,8 +34,8 @@ export function touchPlaces(job: Job, placing: Placing): readonly TouchPlace[] {
   }
 }
 
-function besideStops(job: Job, placing: Placing, at: Point<'layout'>): TouchPlace[] {
-  const sides = [placing.fence.side, placing.sideStop.side];
+function besideStops(job: StopsJob, placing: Placing, at: Point<'layout'>): TouchPlace[] {
+  const sides = [placing.base.side, placing.end.side];
   const x = sides.includes('right') ? job.blank.widthMm : 0;
   const y = sides.includes('far') ? job.blank.heightMm : 0;
   return [
@@ -42,7 +44,7 @@ function besideStops(job: Job, placing: Placing, at: Point<'layout'>): TouchPlac
   ];
 }
 
-function allRound(job: Job, { x, y }: Point<'layout'>): TouchPlace[] {
+function allRound(job: StopsJob, { x, y }: Point<'layout'>): TouchPlace[] {
   const { widthMm, heightMm } = job.blank;
   return [
     { axis: 'X', at: { x: 0, y } },

@@ -1,4 +1,4 @@
-import type { Job } from '../job/job.ts';
+import type { StopsJob } from '../job/job.ts';
 import type { Placing } from '../setup/placing.ts';
 import type { Html } from './html.ts';
 import { markup, joined } from './html.ts';
@@ -16,7 +16,7 @@ const PLAN_MM = 46;
 const LEAST_MM = 38;
 
 /** The blank before, while and after it is turned over, seen by the operator; not to scale. */
-export function turnDrawing(job: Job, placings: Placings): Html {
+export function turnDrawing(job: StopsJob, placings: Placings): Html {
   const first = placingOf(placings, job.first);
   const second = placingOf(placings, job.first === 'front' ? 'back' : 'front');
   const left = PLAN_MM / 2 + 4;
@@ -39,7 +39,7 @@ export function turnDrawing(job: Job, placings: Placings): Html {
 }
 
 /** A small plan: which face, where the M is, which edge is at the fence. */
-function plan(job: Job, placing: Placing, at: Spot, title: string, footMm: number): Html {
+function plan(job: StopsJob, placing: Placing, at: Spot, title: string, footMm: number): Html {
   const { widthMm, heightMm } = job.blank;
   const [w, h] = sketchSize(widthMm, heightMm);
   const [x, y] = [at.x - w / 2, at.y - h / 2];
@@ -72,7 +72,7 @@ function sketchSize(widthMm: number, heightMm: number): [number, number] {
 
 /** A row of slanting strokes along the side where the fence stands. */
 function fenceLine(placing: Placing, x: number, y: number, w: number, h: number): Html {
-  const side = placing.fence.side;
+  const side = placing.base.side;
   const level = side === 'near' || side === 'far';
   const length = level ? w : h;
   const strokes = Array.from({ length: Math.floor(length / 2.5) + 1 }, (_, i) => i * 2.5);

@@ -21,11 +21,11 @@ export function turnSteps({ job, placings }: SheetInput): Step[] {
     job.turn === 'about-y'
       ? markup`<b>Left and right edges change places</b>; near stays near, far stays far.`
       : markup`<b>Near and far edges change places</b>; left stays left, right stays right.`;
-  const other = first.sideStop.which;
+  const other = first.sideStop;
   const change = hasTwoSideStops(job)
     ? [
         step(
-          markup`From here on only ${sideStopName(job, second)} counts: it must stand in its place${mayDrawBack(job) ? ', at its mark' : ''}, and the blank must lie free of the ${other} one. Never force it in between the two.`,
+          markup`From here on only ${sideStopName(job, second)} counts: it must stand in its place${mayDrawBack(job) ? ', at its mark' : ''}, and the blank must lie free of the ${other ?? 'other'} one. Never force it in between the two.`,
         ),
       ]
     : [];
@@ -45,6 +45,10 @@ function powerWords(xy: ZeroXy): Html {
   switch (xy.kind) {
     case 'milled-stops':
       return markup`<b>Leave the machine switched on, do not home it and do not set X or Y zero:</b> the stops were milled from this zero.`;
+    case 'dowels':
+      return markup`<b>Leave the machine switched on, do not home it and do not set X or Y zero:</b> the bed was drilled for the dowels from this zero.`;
+    case 'nest':
+      return markup`<b>Leave the machine switched on, do not home it and do not set X or Y zero:</b> the nest was cut from this zero.`;
     case 'kept':
       return KEPT_WORDS[xy.how];
     case 'stops':

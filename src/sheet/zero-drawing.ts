@@ -1,4 +1,4 @@
-import type { Job } from '../job/job.ts';
+import type { StopsJob } from '../job/job.ts';
 import type { Placing } from '../setup/placing.ts';
 import type { Field } from './field.ts';
 import { ARROW_MM, onPaper } from './field.ts';
@@ -12,7 +12,7 @@ import { ACCENT, INK, arrow, dot, textAt } from './svg.ts';
 
 /** The zero, which way X and Y grow from it, and the pencilled M in its corner of the blank. */
 export function zeroAndMark(
-  job: Job,
+  job: StopsJob,
   placing: Placing,
   field: Field,
   marks: readonly Box[],
@@ -60,7 +60,7 @@ function lettered({ x, y }: Spot): Html {
   ]);
 }
 
-function markBox(job: Job, placing: Placing, field: Field, taken: readonly Box[]): Box {
+function markBox(job: StopsJob, placing: Placing, field: Field, taken: readonly Box[]): Box {
   const corner = inLayout(job, placing, markedCorner(job));
   const at = onPaper(field, corner);
   const [inX, inY] = [corner.x > 0 ? -1 : 1, corner.y > 0 ? 1 : -1];

@@ -1,4 +1,4 @@
-import type { Job, Zero, ZeroXy } from '../job/job.ts';
+import type { StopsJob, Zero, ZeroXy } from '../job/job.ts';
 import { unreachable } from '../num/invariant.ts';
 import type { Point } from '../plane/point.ts';
 import type { Placing } from '../setup/placing.ts';
@@ -12,7 +12,7 @@ import { step } from './step.ts';
 import { unitText } from './words.ts';
 
 /** X and Y zero as far as it is set before the blank lies there. */
-export function zeroBeforeLaying(job: Job, placing: Placing, xy: ZeroXy): Step[] {
+export function zeroBeforeLaying(job: StopsJob, placing: Placing, xy: ZeroXy): Step[] {
   switch (xy.kind) {
     case 'stops':
       return [
@@ -24,6 +24,13 @@ export function zeroBeforeLaying(job: Job, placing: Placing, xy: ZeroXy): Step[]
       return [
         step(
           markup`<b>X and Y zero: nothing to touch.</b> It is the zero from which the stops were milled, ${zeroWords(job, placing.zero)}.`,
+        ),
+      ];
+    case 'dowels':
+    case 'nest':
+      return [
+        step(
+          markup`<b>X and Y zero: nothing to touch.</b> It is the zero from which ${xy.kind === 'nest' ? 'the nest was cut' : 'the bed was drilled for the dowels'}, ${zeroWords(job, placing.zero)}.`,
         ),
       ];
     case 'kept':
@@ -38,13 +45,13 @@ export function zeroBeforeLaying(job: Job, placing: Placing, xy: ZeroXy): Step[]
 }
 
 /** X and Y zero as far as it is touched on the blank itself. */
-export function zeroAfterLaying(job: Job, placing: Placing, xy: ZeroXy): Step[] {
+export function zeroAfterLaying(job: StopsJob, placing: Placing, xy: ZeroXy): Step[] {
   const unit = unitText(job.shop.units);
   switch (xy.kind) {
     case 'edges':
       return [
         step(
-          markup`<b>X and Y zero on the blank's edges:</b> with ${xy.tool.name}, spindle still, touch the ${placing.sideStop.edge} edge and the ${placing.fence.edge} edge of the blank at half its thickness, beside the stops${touchedAt(job, xy.at, 'as it lies')}. Take off what the tool and the cutter's radius add. Zero is ${zeroWords(job, placing.zero)}.`,
+          markup`<b>X and Y zero on the blank's edges:</b> with ${xy.tool.name}, spindle still, touch the ${placing.end.edge} edge and the ${placing.base.edge} edge of the blank at half its thickness, beside the stops${touchedAt(job, xy.at, 'as it lies')}. Take off what the tool and the cutter's radius add. Zero is ${zeroWords(job, placing.zero)}.`,
         ),
       ];
     case 'middle':
@@ -69,6 +76,8 @@ export function zeroAfterLaying(job: Job, placing: Placing, xy: ZeroXy): Step[] 
       ];
     case 'stops':
     case 'milled-stops':
+    case 'dowels':
+    case 'nest':
     case 'kept':
       return [];
     default:
@@ -77,7 +86,7 @@ export function zeroAfterLaying(job: Job, placing: Placing, xy: ZeroXy): Step[] 
 }
 
 /** Written down, a lost zero can be found again, and a wrong one is seen. */
-export function noteZero(job: Job, next: Zero | null): Step[] {
+export function noteZero(job: StopsJob, next: Zero | null): Step[] {
   const unit = unitText(job.shop.units);
   const why =
     next?.xy.kind === 'kept'
@@ -92,7 +101,7 @@ export function noteZero(job: Job, next: Zero | null): Step[] {
   ];
 }
 
-function keptZero(job: Job, placing: Placing, how: 'held' | 're-homed' | 'power-off'): Step {
+function keptZero(job: StopsJob, placing: Placing, how: 'held' | 're-homed' | 'power-off'): Step {
   const place = zeroWords(job, placing.zero);
   const rest: Record<typeof how, Html> = {
     held: markup`Do not set it again: the motors have held it.`,
@@ -104,12 +113,12 @@ function keptZero(job: Job, placing: Placing, how: 'held' | 're-homed' | 'power-
   );
 }
 
-function touchedAt(job: Job, at: Point<'layout'> | null, laid: Laid): Html {
+function touchedAt(job: StopsJob, at: Point<'layout'> | null, laid: Laid): Html {
   if (at === null) return markup``;
   return markup`, at the crosses of the picture (X: ${fromNearWords(job, at.y)}; Y: ${fromLeftWords(job, at.x, laid)})`;
 }
 
-function levelWith(job: Job, at: Point<'layout'> | null, axis: 'x' | 'y'): Html {
+function levelWith(job: StopsJob, at: Point<'layout'> | null, axis: 'x' | 'y'): Html {
   const { widthMm, heightMm } = job.blank;
   const mm = axis === 'y' ? (at?.y ?? heightMm / 2) : (at?.x ?? widthMm / 2);
   return markup`, ${axis === 'y' ? fromNearWords(job, mm) : fromLeftWords(job, mm, 'as it lies')}`;

@@ -1,4 +1,4 @@
-import type { Job, Zero, ZeroXy, ZeroZ } from '../job/job.ts';
+import type { StopsJob, Zero, ZeroXy, ZeroZ } from '../job/job.ts';
 import { unreachable } from '../num/invariant.ts';
 import { isInside } from '../plane/distance.ts';
 import type { Point } from '../plane/point.ts';
@@ -14,7 +14,7 @@ import { step } from './step.ts';
 import { unitText } from './words.ts';
 
 /** A touch on the part of the bed that the blank will cover: it cannot be made later. */
-export function zBeforeLaying(job: Job, placing: Placing, { xy, z }: Zero): Step[] {
+export function zBeforeLaying(job: StopsJob, placing: Placing, { xy, z }: Zero): Step[] {
   if (z.at === null || !isCovered(job, z)) return [];
   return [
     step(
@@ -25,7 +25,7 @@ export function zBeforeLaying(job: Job, placing: Placing, { xy, z }: Zero): Step
 }
 
 /** Z zero that is touched with the blank in its place, or what remains to do for it. */
-export function zAfterLaying(job: Job, placing: Placing, z: ZeroZ): Step[] {
+export function zAfterLaying(job: StopsJob, placing: Placing, z: ZeroZ): Step[] {
   if (isCovered(job, z))
     return [step(markup`Z zero: touched already. Do not set it on the blank's top face.`)];
   const place = z.at ? laidPlace(job, placing, z.at) : markup``;
@@ -45,7 +45,7 @@ export function zAfterLaying(job: Job, placing: Placing, z: ZeroZ): Step[] {
 }
 
 /** Whether the place can be touched again when the cuts of this placing are made. */
-export function staysInReach(job: Job, placing: Placing, z: ZeroZ): boolean {
+export function staysInReach(job: StopsJob, placing: Placing, z: ZeroZ): boolean {
   if (isCovered(job, z)) return false;
   if (z.on === 'bed' || z.at === null) return true;
   const at = z.at;
@@ -60,7 +60,7 @@ export function staysInReach(job: Job, placing: Placing, z: ZeroZ): boolean {
 /** Far finer than where a hand touches, mm. */
 const CHORD_MM = 0.1;
 
-function forNextCutters(job: Job, placing: Placing, why: string): Step[] {
+function forNextCutters(job: StopsJob, placing: Placing, why: string): Step[] {
   const [, ...next] = cutterNames(job, placing);
   if (next.length === 0) return [];
   return [
@@ -72,12 +72,12 @@ function forNextCutters(job: Job, placing: Placing, why: string): Step[] {
 }
 
 /** With the blank in its place X and Y zero are known, so the machine can jog there. */
-function laidPlace(job: Job, placing: Placing, at: Point<'layout'>): Html {
+function laidPlace(job: StopsJob, placing: Placing, at: Point<'layout'>): Html {
   return markup` at the cross <b>touch Z</b> of the picture, ${machineWords(job, at, 'as it lies')}: jog to <b>${programWords(job, placing, at)}</b>`;
 }
 
 /** Without a blank to measure from, the bed's place counts from the zero, or from the bed's own corner. */
-function bedPlace(job: Job, placing: Placing, xy: ZeroXy, at: Point<'layout'>): Html {
+function bedPlace(job: StopsJob, placing: Placing, xy: ZeroXy, at: Point<'layout'>): Html {
   const picture = markup`(the cross <b>touch Z</b> of the picture, ${machineWords(job, at, 'as it will lie')})`;
   return isKnownBeforeLaying(xy)
     ? markup`at <b>${programWords(job, placing, at)}</b> from the zero of this placing, ${zeroWords(job, placing.zero)} ${picture}`
@@ -88,6 +88,8 @@ function isKnownBeforeLaying(xy: ZeroXy): boolean {
   switch (xy.kind) {
     case 'stops':
     case 'milled-stops':
+    case 'dowels':
+    case 'nest':
     case 'kept':
       return true;
     case 'edges':
@@ -99,14 +101,14 @@ function isKnownBeforeLaying(xy: ZeroXy): boolean {
   }
 }
 
-function isCovered(job: Job, z: ZeroZ): boolean {
+function isCovered(job: StopsJob, z: ZeroZ): boolean {
   return z.on === 'bed' && z.at !== null && isUnderBlank(job, z.at);
 }
 
-function firstCutter(job: Job, placing: Placing): string {
+function firstCutter(job: StopsJob, placing: Placing): string {
   return cutterNames(job, placing)[0] ?? 'the cutter';
 }
 
-function cutterNames(job: Job, placing: Placing): string[] {
+function cutterNames(job: StopsJob, placing: Placing): string[] {
   return [...new Set(cutsOf(job, placing.faceUp).map(({ feature }) => feature.cutter.name))];
 }

@@ -1,8 +1,11 @@
 import { invariant, unreachable } from '../num/invariant.ts';
-import type { Cutter, Feature, Job, Made, Spread, ZeroXy } from '../job/job.ts';
+import type { Cutter, Feature, Fence, Job, Made, Spread, ZeroXy } from '../job/job.ts';
+import { jigCutterOf } from '../job/assumptions.ts';
 import type { Deviation, PlacingKey } from '../setup/deviation.ts';
+import { fenceOf } from '../setup/place.ts';
 import { cause, type Cause } from './cause.ts';
 import { heightCause } from './height-cause.ts';
+import { looseCause } from './loose-cause.ts';
 import type { Source } from './source.ts';
 
 /** Every source behind the deviations that a set-up's model asks for; those that are nil are left out. */
@@ -23,7 +26,7 @@ export function sourcesOf(job: Job, deviations: readonly Deviation[]): readonly 
 }
 
 function causeOf(job: Job, deviation: Deviation): Cause {
-  const { blank, stops, hold } = job;
+  const { blank, hold } = job;
   const { machine } = job.shop;
   switch (deviation.kind) {
     case 'machine-lean':
@@ -75,27 +78,15 @@ function causeOf(job: Job, deviation: Deviation): Cause {
         ? cause('movement X', 'the wood moving along X between placings', blank.movementX)
         : cause('movement Y', 'the wood moving along Y between placings', blank.movementY);
     case 'fence-angle':
-      return cause(
-        'fence angle',
-        'the fence not parallel to the X travel',
-        setMade(stops.made).angle,
-      );
+      return cause('fence angle', 'the fence not parallel to the X travel', setMade(job).angle);
     case 'stop-square':
-      return cause(
-        'stop square',
-        'the side stop not square to the fence',
-        setMade(stops.made).square,
-      );
+      return cause('stop square', 'the side stop not square to the fence', setMade(job).square);
     case 'spacing':
-      return cause(
-        'stop spacing',
-        'the spacing of the two side stops',
-        setMade(stops.made).spacing,
-      );
+      return cause('stop spacing', 'the spacing of the two side stops', setMade(job).spacing);
     case 'seat-gap':
-      return cause('seat gaps', 'chips and burrs at the contacts', stops.seatGap);
+      return cause('seat gaps', 'chips and burrs at the contacts', seatGapOf(job));
     case 'give':
-      return cause('stop give', 'the stops giving under the push', stops.give);
+      return cause('stop give', 'the stops giving under the push', fence(job).give);
     case 'clamp-drag':
       return cause('clamp drag', 'clamps dragging the blank off the stops', hold.clampDrag);
     case 'rock':
@@ -126,6 +117,14 @@ function causeOf(job: Job, deviation: Deviation): Cause {
         `the flat at the tip of ${deviation.cutter}`,
         tipFlat(cutterNamed(job, deviation.cutter)),
       );
+    case 'laid':
+    case 'clearance':
+    case 'pin-size':
+    case 'hole-size':
+    case 'hole-place':
+    case 'nest-clearance':
+    case 'take-up':
+      return looseCause(job, deviation);
     case 'thickness-taper':
     case 'cup':
     case 'cup-side':
@@ -148,15 +147,25 @@ const ROCKING: Spread = {
 };
 
 function cutterNamed(job: Job, name: string): Cutter {
-  const made = job.stops.made;
-  const cutters =
-    made.kind === 'milled-in-place' ? [made.cutter, ...job.shop.cutters] : job.shop.cutters;
-  const cutter = cutters.find((candidate) => candidate.name === name);
+  const ofJig = jigCutterOf(job);
+  const all = ofJig === null ? job.shop.cutters : [ofJig, ...job.shop.cutters];
+  const cutter = all.find((candidate) => candidate.name === name);
   invariant(cutter !== undefined, `no cutter ${name}`);
   return cutter;
 }
 
-function setMade(made: Made): Exclude<Made, { kind: 'milled-in-place' }> {
+function fence(job: Job): Fence {
+  const found = fenceOf(job);
+  invariant(found !== null, 'no fence to push against');
+  return found;
+}
+
+function seatGapOf(job: Job): Spread {
+  return job.locating === 'nest' ? job.nest.seatGap : fence(job).seatGap;
+}
+
+function setMade(job: Job): Exclude<Made, { kind: 'milled-in-place' }> {
+  const { made } = fence(job);
   invariant(made.kind !== 'milled-in-place', 'milled stops have no angle, square or spacing');
   return made;
 }
@@ -178,7 +187,7 @@ function tipFlat({ name, vee }: Cutter): Spread {
 
 function touchSpread(job: Job, placing: PlacingKey): Spread {
   const xy = zeroXy(job, placing);
-  invariant(xy.kind !== 'kept' && xy.kind !== 'milled-stops', `${placing} is not touched`);
+  invariant('tool' in xy, `${placing} is not touched`);
   return xy.tool.spread;
 }
 

@@ -8,7 +8,7 @@ import { checkMesh } from '../../src/jig/mesh.ts';
 import { facetsOf, snapGridMm, solidOf } from '../../src/jig/solid.ts';
 import type { Profile, StopPart } from '../../src/jig/stop-part.ts';
 import { stopsOf } from '../../src/jig/stops.ts';
-import type { Job } from '../../src/job/job.ts';
+import type { StopsJob } from '../../src/job/job.ts';
 import { aJob, placed } from '../jig/a-job.ts';
 import { readStl } from './read-stl.ts';
 
@@ -21,7 +21,7 @@ const milled = aJob({
   },
 });
 
-function partsOf(job: Job): readonly StopPart[] {
+function partsOf(job: StopsJob): readonly StopPart[] {
   const answer = stopsOf(job, placed(job));
   if (answer.kind === 'cannot') throw new Error(answer.because);
   return answer.parts;

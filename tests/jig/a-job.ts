@@ -1,4 +1,4 @@
-import type { Bed, Cutter, Feature, Job, Spread, Stops } from '../../src/job/job.ts';
+import type { Bed, Cutter, Feature, StopsJob, Spread, Stops } from '../../src/job/job.ts';
 import type { Point } from '../../src/plane/point.ts';
 import { placingsOf } from '../../src/setup/place.ts';
 import type { Placings } from '../../src/sweep/clearances.ts';
@@ -44,7 +44,7 @@ export const plainBed: Bed['inserts'] = {
 };
 
 /** A case lid, front up at the near left, turned about Y; whatever is not wished is plain. */
-export function aJob(wish: Partial<Wish> = {}): Job {
+export function aJob(wish: Partial<Wish> = {}): StopsJob {
   const [widthMm, heightMm, thickMm] = wish.size ?? [280, 180, 24];
   const zero = {
     xy: { kind: 'edges', at: null, tool: { name: 'paper', spread: none } },
@@ -81,6 +81,7 @@ export function aJob(wish: Partial<Wish> = {}): Job {
     first: 'front',
     features: wish.features ?? [],
     turn: 'about-y',
+    locating: 'stops',
     stops: {
       corner: { frontUp: 'near-left', backUp: 'near-left' },
       fence: 'lower',
@@ -127,7 +128,7 @@ export function aJob(wish: Partial<Wish> = {}): Job {
   };
 }
 
-export const placed = (job: Job): Placings => placingsOf(job);
+export const placed = (job: StopsJob): Placings => placingsOf(job);
 
 export function aFeature(change: Partial<Feature> = {}): Feature {
   return {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
-import type { Job } from '../../src/job/job.ts';
+import type { StopsJob } from '../../src/job/job.ts';
 import { checkMesh } from '../../src/jig/mesh.ts';
 import { screwNumbers, stopNumbers } from '../../src/jig/numbers.ts';
 import { facetsOf, solidOf } from '../../src/jig/solid.ts';
@@ -15,7 +15,7 @@ import { placed } from './a-job.ts';
 import { manifoldOf } from './oracle.ts';
 
 /** Everything that must hold of the stops of any job; the parts, so that a test can count them. */
-export async function expectLawfulStops(job: Job): Promise<readonly StopPart[]> {
+export async function expectLawfulStops(job: StopsJob): Promise<readonly StopPart[]> {
   const placings = placed(job);
   const answer = stopsOf(job, placings);
   // A high stop cannot be milled in place when the nut would come down on it: another case is drawn.
@@ -70,7 +70,7 @@ const half = (
 
 /** Every contact of both placings lies on a land of some part, exactly on the placing's line. */
 function expectContactsAtTheirPlaces(
-  job: Job,
+  job: StopsJob,
   placings: Placings,
   parts: readonly StopPart[],
 ): void {
@@ -103,7 +103,7 @@ function expectContactsAtTheirPlaces(
       );
 }
 
-const strictlyInside = (p: { x: number; y: number }, job: Job): boolean =>
+const strictlyInside = (p: { x: number; y: number }, job: StopsJob): boolean =>
   p.x > 1e-9 && p.y > 1e-9 && p.x < job.blank.widthMm - 1e-9 && p.y < job.blank.heightMm - 1e-9;
 
 /** A blank's corner in a stop's inside corner, as opposed to one past the end of an arm. */
@@ -155,7 +155,7 @@ function expectHolesWideEnough(part: StopPart): void {
   }
 }
 
-function expectBodiesApart(job: Job, parts: readonly StopPart[]): void {
+function expectBodiesApart(job: StopsJob, parts: readonly StopPart[]): void {
   const [first, second] = parts;
   if (first !== undefined && second !== undefined)
     expect(betweenEdgesMm(first.body.outline, second.body.outline)).toBeGreaterThan(

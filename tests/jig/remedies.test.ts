@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { stopsOf } from '../../src/jig/stops.ts';
-import type { Job } from '../../src/job/job.ts';
+import type { StopsJob } from '../../src/job/job.ts';
 import { aJob, placed } from './a-job.ts';
 import { expectTrueRemedies, followed, hung, made, outline, withBand } from './remedy-laws.ts';
 
-function refusal(job: Job): { because: string; wouldFit: string } {
+function refusal(job: StopsJob): { because: string; wouldFit: string } {
   const found = stopsOf(job, placed(job));
   if (found.kind === 'made') throw new Error('a stop was made');
   return { because: found.because, wouldFit: found.wouldFit };

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import { stopsOf } from '../../src/jig/stops.ts';
-import type { AboveTip, Band, Job } from '../../src/job/job.ts';
+import type { AboveTip, Band, StopsJob } from '../../src/job/job.ts';
 import { evenly } from '../plane/evenly.ts';
 import { aFeature, aJob, placed } from './a-job.ts';
 
@@ -13,22 +13,22 @@ export const outline = aFeature({
   depthMm: 24,
 });
 
-export function withBand(job: Job, band: Band): Job {
+export function withBand(job: StopsJob, band: Band): StopsJob {
   return { ...job, stops: { ...job.stops, band } };
 }
 
-export function hung(job: Job, key: keyof AboveTip, fromMm: number): Job {
+export function hung(job: StopsJob, key: keyof AboveTip, fromMm: number): StopsJob {
   const { machine } = job.shop;
   const thing = machine.aboveTip[key];
   const aboveTip = { ...machine.aboveTip, [key]: thing && { ...thing, fromMm } };
   return { ...job, shop: { ...job.shop, machine: { ...machine, aboveTip } } };
 }
 
-export const made = (job: Job): boolean => stopsOf(job, placed(job)).kind === 'made';
+export const made = (job: StopsJob): boolean => stopsOf(job, placed(job)).kind === 'made';
 
 /** The job after each of the ways that a hint offers, as it would be written in the files. */
-export function followed(job: Job, wouldFit: string): readonly Job[] {
-  const jobs: Job[] = [];
+export function followed(job: StopsJob, wouldFit: string): readonly StopsJob[] {
+  const jobs: StopsJob[] = [];
   const height = /^height: ([\d.]+)/.exec(wouldFit);
   if (height !== null) jobs.push(withBand(job, { kind: 'plain', heightMm: Number(height[1]) }));
   const touch = /touch-height: ([\d.]+)/.exec(wouldFit);

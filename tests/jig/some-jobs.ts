@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { Corner, Edge, Job, Stops, Touch } from '../../src/job/job.ts';
+import type { Corner, Edge, StopsJob, Stops, Touch } from '../../src/job/job.ts';
 import { evenly } from '../plane/evenly.ts';
 import { aJob } from './a-job.ts';
 
@@ -7,7 +7,7 @@ import { aJob } from './a-job.ts';
  * Jobs of all kinds of stops on blanks that leave room for them: both ways of touching, both bands,
  * all three makes, every corner, one side stop or two, a bed without inserts.
  */
-export const someJobs: fc.Arbitrary<Job> = fc
+export const someJobs: fc.Arbitrary<StopsJob> = fc
   .record({
     widthMm: evenly(150, 400),
     heightMm: evenly(120, 260),

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import type { StopPart, StopsAnswer } from '../../src/jig/stop-part.ts';
 import { bodiesOf, stopsOf } from '../../src/jig/stops.ts';
-import type { Cutter, Job, Stops } from '../../src/job/job.ts';
+import type { Cutter, StopsJob, Stops } from '../../src/job/job.ts';
 import { boundsOf } from '../../src/plane/measure.ts';
 import { aFeature, aJob, long6, placed, plainBed, type Wish } from './a-job.ts';
 
 const answer = (wish: Partial<Wish>): StopsAnswer => stopsOf(...both(aJob(wish)));
-const both = (job: Job): [Job, ReturnType<typeof placed>] => [job, placed(job)];
+const both = (job: StopsJob): [StopsJob, ReturnType<typeof placed>] => [job, placed(job)];
 
 function parts(wish: Partial<Wish>): readonly StopPart[] {
   const found = answer(wish);

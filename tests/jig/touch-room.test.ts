@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bodiesOf, stopsOf } from '../../src/jig/stops.ts';
 import { touchClashText, touchRoom, type TouchClash } from '../../src/jig/touch-room.ts';
-import type { Job, ZeroXy } from '../../src/job/job.ts';
+import type { StopsJob, ZeroXy } from '../../src/job/job.ts';
 import { betweenOutlinesMm } from '../../src/plane/distance.ts';
 import { moved } from '../../src/plane/move.ts';
 import { rectangleOutline } from '../../src/plane/outline.ts';
@@ -13,7 +13,7 @@ import { someJobs } from './some-jobs.ts';
 
 type Touched = 'edges' | 'middle';
 
-function touching(job: Job, kind: Touched, at: Point<'layout'> | null): Job {
+function touching(job: StopsJob, kind: Touched, at: Point<'layout'> | null): StopsJob {
   const { z } = job.zero.frontUp;
   const { tool } = z;
   const xy: ZeroXy = { kind, at, tool };
@@ -23,7 +23,7 @@ function touching(job: Job, kind: Touched, at: Point<'layout'> | null): Job {
   };
 }
 
-function clashes(job: Job): readonly TouchClash[] {
+function clashes(job: StopsJob): readonly TouchClash[] {
   const placings = placed(job);
   const answer = stopsOf(job, placings);
   if (answer.kind === 'cannot') throw new Error(answer.because);
@@ -31,7 +31,7 @@ function clashes(job: Job): readonly TouchClash[] {
 }
 
 /** Arms along both edges at the near left; the arms of the stop go on 8 past the last touch. */
-const arms = (sideToMm: number, wish: Partial<Wish> = {}): Job =>
+const arms = (sideToMm: number, wish: Partial<Wish> = {}): StopsJob =>
   aJob({
     inserts: null,
     stops: {
@@ -97,9 +97,9 @@ describe('room for a tool beside an edge', () => {
         // Some cannot be milled in place at all: their cutter's nut would strike them.
         fc.pre(stopsOf(job, placed(job)).kind === 'made');
         const found = clashes(job);
-        const { fence, sideStop } = placed(job).frontUp;
+        const { base, end } = placed(job).frontUp;
         for (const side of ['left', 'right', 'near', 'far'] as const) {
-          const asked = kind === 'middle' || side === fence.side || side === sideStop.side;
+          const asked = kind === 'middle' || side === base.side || side === end.side;
           const roomMm = asked ? roomAt(job, side, at) : Infinity;
           const clash = found.find((one) => one.side === side);
           // Squares a little smaller than the tool's leave edges that only touch in peace.
@@ -122,7 +122,7 @@ describe('room for a tool beside an edge', () => {
 });
 
 /** Between the tool's square beside a side, a hair smaller all round, and the nearest stop; 0: in it. */
-function roomAt(job: Job, side: TouchClash['side'], at: Point<'layout'>): number {
+function roomAt(job: StopsJob, side: TouchClash['side'], at: Point<'layout'>): number {
   const { widthMm, heightMm } = job.blank;
   const middle = {
     left: { x: -6, y: at.y },

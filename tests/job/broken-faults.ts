@@ -120,8 +120,8 @@ export const BROKEN: Readonly<Record<string, readonly string[]>> = {
     'not-concentric.yaml:23:45: dish and foot are drawn 5 mm apart, so they cannot be concentric; give them the same at',
   ],
   'not-yet': [
-    'not-yet.yaml:12:1: nest is not in this version yet; take it out',
-    'not-yet.yaml:13:1: dowels is not in this version yet; take it out',
+    'not-yet.yaml:12:1: outline is not in this version yet; take it out',
+    'not-yet.yaml:13:1: fits is not in this version yet; take it out',
     'not-yet.yaml:26:31: clamps is not in this version yet; take it out',
   ],
   'number-as-name': [
@@ -217,7 +217,7 @@ export const BROKEN: Readonly<Record<string, readonly string[]>> = {
     'unknown-gauge.yaml:7:10: the gauge calliper is not in the shop file; did you mean caliper?',
   ],
   'unknown-key': [
-    'unknown-key.yaml:11:1: the key colour is not known; write good-enough, on-bed, first, between-placings, repeat, parts, hold, units, machine, bed, cutters, touch-off, gauges, hold-downs or shims',
+    'unknown-key.yaml:11:1: the key colour is not known; write good-enough, on-bed, first, dowels, nest, between-placings, repeat, parts, hold, units, machine, bed, cutters, touch-off, gauges, hold-downs or shims',
   ],
   'unknown-tool': [
     'unknown-tool.yaml:20:39: the touch tool papre is not in the shop file; did you mean paper?',

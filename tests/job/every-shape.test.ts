@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Job } from '../../src/job/job.ts';
 import { faultText, readJob } from '../../src/job/read.ts';
-import { readFromDisk } from './from-disk.ts';
+import { onStops, readFromDisk } from './from-disk.ts';
 
 const read = readFromDisk('tests/job/every-shape.yaml');
 const job: Job | null = read.ok ? read.value.job : null;
@@ -93,7 +93,7 @@ describe('the job of every shape', () => {
 
   it('has the stops and zeros as they are written', () => {
     expect(job).toMatchObject({ first: 'back', turn: 'about-x', goodEnoughShare: 0.95 });
-    expect(job?.stops).toMatchObject({
+    expect(onStops(job)).toMatchObject({
       corner: { frontUp: 'near-right', backUp: 'far-right' },
       fence: 'right',
       fenceTouch: { kind: 'arm', fromMm: 20, toMm: 160 },

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { faultText, filesNamedBy, readJob } from '../../src/job/read.ts';
-import type { Job } from '../../src/job/job.ts';
+import type { Job, Stops } from '../../src/job/job.ts';
 
 /** A job file of the repository, read with the files it names. */
 export function readFromDisk(path: string, name = path) {
@@ -33,6 +33,12 @@ export function jobOf(job: string, shop: string): Job {
   const read = readTexts(job, shop);
   if (!read.ok) throw new Error(read.faults.map(faultText).join('\n'));
   return read.value.job;
+}
+
+/** The stops of a job that is located by them. */
+export function onStops(job: Job | null): Stops {
+  if (job?.locating !== 'stops') throw new Error('the job is not located by stops');
+  return job.stops;
 }
 
 /** The faults of those texts, as they are printed. */

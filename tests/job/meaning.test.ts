@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { faultsOf, jobOf, readTexts } from './from-disk.ts';
+import { faultsOf, jobOf, onStops, readTexts } from './from-disk.ts';
 import { JOB, otherwise, SHOP } from './sound.ts';
 
 const edges = (word: string) => jobOf(otherwise(JOB, 'edges: sawn', word), SHOP).blank;
@@ -113,8 +113,8 @@ describe('what is assumed when nothing is said', () => {
     ['repeatability', machine.repeatability, 'feature', { kind: 'normal', mean: 0, sd: 0.02 }],
     ['lost motion', machine.lostMotion, 'feature', { kind: 'either', low: -0.03, high: 0.03 }],
     ['cutter lean', machine.cutterLeanX, 'shop', rectangular(0.1 / 100)],
-    ['seat gap', job.stops.seatGap, 'placing', { kind: 'half-normal', sigma: 0.03 }],
-    ['give', job.stops.give, 'placing', { kind: 'rectangular', low: 0, high: 0.02 }],
+    ['seat gap', onStops(job).seatGap, 'placing', { kind: 'half-normal', sigma: 0.03 }],
+    ['give', onStops(job).give, 'placing', { kind: 'rectangular', low: 0, high: 0.02 }],
     ['clamp drag', job.hold.clampDrag, 'placing', { kind: 'rectangular', low: 0, high: 0.1 }],
     ['movement', job.blank.movementX, 'part', { kind: 'exactly', value: 0 }],
   ])('%s is as in the table', (_, spread, recurs, distribution) => {
@@ -124,7 +124,7 @@ describe('what is assumed when nothing is said', () => {
   });
 
   it('is set by hand, and new with each setting', () => {
-    expect(job.stops.made).toMatchObject({
+    expect(onStops(job).made).toMatchObject({
       kind: 'set-by-hand',
       angle: { distribution: rectangular(0.3 / 200), recurs: 'setup' },
       square: { distribution: rectangular(0.1 / 100), recurs: 'setup' },
@@ -229,7 +229,7 @@ describe('milled stops', () => {
 
   it('take the only flat cutter, and say so', () => {
     const read = readTexts(milled, SHOP);
-    expect(read.ok && read.value.job.stops.made).toMatchObject({ cutter: { name: 'flat 6' } });
+    expect(read.ok && onStops(read.value.job).made).toMatchObject({ cutter: { name: 'flat 6' } });
     expect(read.ok && read.value.notes).toEqual([
       {
         file: 'job.yaml',

@@ -1,11 +1,11 @@
 import { BATCH } from '../../src/num/batch.ts';
-import type { Job, Need } from '../../src/job/job.ts';
+import type { StopsJob, Need } from '../../src/job/job.ts';
 import { deviationKey } from '../../src/setup/deviation.ts';
 import { misfitModel } from '../../src/setup/misfit.ts';
 import type { Off } from './misalign.ts';
 
 /** What one need of a job comes to with these things off, by the production model in one trial. */
-export function comeTo(job: Job, need: Need, off: Off): readonly number[] {
+export function comeTo(job: StopsJob, need: Need, off: Off): readonly number[] {
   const model = misfitModel({ ...job, needs: [need] });
   const keys = model.deviations.map(deviationKey);
   const draws = new Float64Array(keys.length * BATCH);

@@ -1,7 +1,7 @@
 // Source of every row: the depth table of the registration model (section 2). Depths are linear in what is
 // off, so rows hold to rounding.
 import { describe, expect, it } from 'vitest';
-import type { Feature, Job, Need, ZeroZ } from '../../src/job/job.ts';
+import type { Feature, StopsJob, Need, ZeroZ } from '../../src/job/job.ts';
 import type { Point } from '../../src/plane/point.ts';
 import { comeTo } from './come-to.ts';
 import { FLAT6, PAPER, plainJob } from './plain-job.ts';
@@ -51,10 +51,10 @@ interface Set {
   readonly flat?: boolean;
   readonly along?: 'x' | 'y';
   readonly at?: readonly [Point<'layout'>, Point<'layout'>];
-  readonly turn?: Job['turn'];
+  readonly turn?: StopsJob['turn'];
 }
 
-function jobOf([front, back]: readonly [On, On], set: Set = {}): Job {
+function jobOf([front, back]: readonly [On, On], set: Set = {}): StopsJob {
   const plain = plainJob();
   const [at1, at2] = set.at ?? [P1, P2];
   const { cup } = plain.blank;
@@ -79,7 +79,7 @@ function jobOf([front, back]: readonly [On, On], set: Set = {}): Job {
 }
 
 /** How much more web is left than nominally, of a web of a few mm across: its own place. */
-const more = (job: Job, off: Record<string, number>): number => comeTo(job, WEB, off)[0]! - 3;
+const more = (job: StopsJob, off: Record<string, number>): number => comeTo(job, WEB, off)[0]! - 3;
 
 describe.each(COMBINATIONS)('the web, z zero on %s then %s', (front, back) => {
   const on = [front, back] as const;
@@ -213,7 +213,7 @@ describe('depth at the place of a feature', () => {
 
 describe('the least web over a wide overlap', () => {
   it('is where the slope is worst: the edge of the smaller circle', () => {
-    const job: Job = {
+    const job: StopsJob = {
       ...jobOf(['top', 'bed']),
       features: [pocket('A', 'front', 6, 120), pocket('B', 'back', 15, 40)],
     };

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { BATCH } from '../../src/num/batch.ts';
-import type { Job } from '../../src/job/job.ts';
+import type { StopsJob } from '../../src/job/job.ts';
 import { newColumns } from '../../src/setup/columns.ts';
 import { deviationKey } from '../../src/setup/deviation.ts';
 import { turnOverOf } from '../../src/setup/turnover.ts';
@@ -9,7 +9,7 @@ import { FLAT6, PAPER, plainJob } from './plain-job.ts';
 
 const HOLE = { x: 190, y: 60 };
 
-function job(turn: Job['turn'], first: Job['first']): Job {
+function job(turn: StopsJob['turn'], first: StopsJob['first']): StopsJob {
   const plain = plainJob();
   const found = {
     ...plain.zero.backUp,
@@ -40,7 +40,7 @@ function job(turn: Job['turn'], first: Job['first']): Job {
 }
 
 /** How far a cut on the other face, at the hole's own drawn place, misses the hole as it was cut. */
-function missed(which: Job, off: (key: string, k: number) => number): [number, number] {
+function missed(which: StopsJob, off: (key: string, k: number) => number): [number, number] {
   const columns = newColumns();
   const model = turnOverOf(which, columns);
   const other = which.first === 'front' ? 'back' : 'front';
@@ -57,8 +57,8 @@ function missed(which: Job, off: (key: string, k: number) => number): [number, n
 
 const jobs = fc
   .tuple(
-    fc.constantFrom<Job['turn']>('about-x', 'about-y'),
-    fc.constantFrom<Job['first']>('front', 'back'),
+    fc.constantFrom<StopsJob['turn']>('about-x', 'about-y'),
+    fc.constantFrom<StopsJob['first']>('front', 'back'),
   )
   .map(([turn, first]) => job(turn, first));
 

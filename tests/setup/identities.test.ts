@@ -2,7 +2,7 @@
 // checked against an exact model of its own. They are first order: a deviation of 1e-5 leaves
 // second-order terms below 1e-5 of the row.
 import { describe, expect, it } from 'vitest';
-import type { Job, Made, Touch, ZeroXy } from '../../src/job/job.ts';
+import type { StopsJob, Made, Touch, ZeroXy } from '../../src/job/job.ts';
 import { misalign, type Off } from './misalign.ts';
 import { FLAT6, NONE, PAPER, plainJob } from './plain-job.ts';
 
@@ -46,7 +46,7 @@ const stopsTouchedAt = (yt: number): ZeroXy => ({
 const button = (s: number): Touch => ({ kind: 'buttons', atMm: [s] });
 const arm = (fromMm: number, toMm: number): Touch => ({ kind: 'arm', fromMm, toMm });
 
-function jobOf(set: Set): Job {
+function jobOf(set: Set): StopsJob {
   const plain = plainJob();
   const backUp =
     set.opposite === true ? (set.fenceAlongY === true ? 'far-left' : 'near-right') : 'near-left';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Corner, Edge, Job, Touch, ZeroXy } from '../../src/job/job.ts';
+import type { Corner, Edge, StopsJob, Touch, ZeroXy } from '../../src/job/job.ts';
 import { keysOf, misalign, type Off } from './misalign.ts';
 import { FLAT6, NONE, PAPER, plainJob } from './plain-job.ts';
 
@@ -12,7 +12,7 @@ const W = 280;
 const H = 180;
 
 interface SetUp {
-  readonly job: Job;
+  readonly job: StopsJob;
   readonly off: Off;
   readonly at: { readonly x: number; readonly y: number };
 }
@@ -51,7 +51,7 @@ const setUp: fc.Arbitrary<SetUp> = fc
     const held: ZeroXy = { kind: 'kept', how: 'held', extra: null };
     const [one, two] = [zero(r.first), r.second === null ? held : zero(r.second)];
     const fence: Edge = alongY ? 'left' : near === 'far' ? 'upper' : 'lower';
-    const job: Job = {
+    const job: StopsJob = {
       ...plain,
       first: r.backFirst ? 'back' : 'front',
       turn: r.aboutX ? 'about-x' : 'about-y',
@@ -76,7 +76,7 @@ const setUp: fc.Arbitrary<SetUp> = fc
 const SIZE = 1e-4;
 
 /** Leans 1e-4 / 100, lengths 1e-4, one-sided ones positive, by a small generator of our own. */
-function randomOff(job: Job, seed: number): Off {
+function randomOff(job: StopsJob, seed: number): Off {
   let state = seed;
   const next = (): number => {
     state = (Math.imul(state, 1103515245) + 12345) >>> 0;

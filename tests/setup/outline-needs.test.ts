@@ -1,6 +1,6 @@
 // Closed forms by hand, one thing off at a time. Source of what is meant: registration.md rules 8 to 10.
 import { describe, expect, it } from 'vitest';
-import type { Cutter, Feature, Job, Need } from '../../src/job/job.ts';
+import type { Cutter, Feature, StopsJob, Need } from '../../src/job/job.ts';
 import { comeTo } from './come-to.ts';
 import { FLAT6, NONE, plainJob } from './plain-job.ts';
 
@@ -43,8 +43,8 @@ const SQUARE_PART = feature('part', {
 });
 const low = { lowMm: 0.1, highMm: null };
 const both = { lowMm: 0.1, highMm: 50 };
-const jobOf = (...features: readonly Feature[]): Job => plainJob({ features });
-const value = (job: Job, need: Need, off: Record<string, number> = {}): number =>
+const jobOf = (...features: readonly Feature[]): StopsJob => plainJob({ features });
+const value = (job: StopsJob, need: Need, off: Record<string, number> = {}): number =>
   comeTo(job, need, off)[0]!;
 
 const size = (name: string, along: 'x' | 'y'): Need => ({

@@ -1,8 +1,8 @@
 import type { Distribution } from '../../src/num/distribution.ts';
-import type { Cutter, Job, Spread, TouchTool } from '../../src/job/job.ts';
+import type { Cutter, StopsJob, Spread, TouchTool } from '../../src/job/job.ts';
 
 /** A job with nothing off, for tests to change; 280 x 180 x 24, turned about Y, same corner. */
-export function plainJob(changes: Partial<Job> = {}): Job {
+export function plainJob(changes: Partial<StopsJob> = {}): StopsJob {
   return { ...BASE, ...changes };
 }
 
@@ -31,7 +31,7 @@ export const FLAT6: Cutter = {
   feedMmPerMin: null,
 };
 
-const BASE: Job = {
+const BASE: StopsJob = {
   name: 'test block',
   goodEnoughShare: 0.99,
   onBed: { value: { x: 70, y: 65 }, origin: { kind: 'assumed', because: 'test' } },
@@ -62,6 +62,7 @@ const BASE: Job = {
   first: 'front',
   features: [],
   turn: 'about-y',
+  locating: 'stops',
   stops: {
     corner: { frontUp: 'near-left', backUp: 'near-left' },
     fence: 'lower',

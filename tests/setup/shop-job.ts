@@ -1,5 +1,5 @@
 import type { Distribution } from '../../src/num/distribution.ts';
-import type { Job, Recurrence, Spread } from '../../src/job/job.ts';
+import type { StopsJob, Recurrence, Spread } from '../../src/job/job.ts';
 import { FLAT6, PAPER, plainJob, spread } from './plain-job.ts';
 
 const pm = (a: number): Distribution => ({ kind: 'rectangular', low: -a, high: a });
@@ -9,9 +9,9 @@ const of = (distribution: Distribution, recurs: Recurrence): Spread => ({
 });
 
 /** The plain job in an ordinary shop: the defaults of the job description with sawn edges. */
-export function shopJob(changes: (job: Job) => Partial<Job> = () => ({})): Job {
+export function shopJob(changes: (job: StopsJob) => Partial<StopsJob> = () => ({})): StopsJob {
   const plain = plainJob();
-  const job: Job = {
+  const job: StopsJob = {
     ...plain,
     blank: {
       ...plain.blank,

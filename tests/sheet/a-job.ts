@@ -1,4 +1,4 @@
-import type { Cutter, Feature, Job, Spread, TouchTool, Zero } from '../../src/job/job.ts';
+import type { Cutter, Feature, StopsJob, Spread, TouchTool, Zero } from '../../src/job/job.ts';
 import type { Distribution } from '../../src/num/distribution.ts';
 
 /** A spread somebody stated. */
@@ -55,7 +55,7 @@ const touched: Zero = {
 };
 
 /** A clock body, 280 x 180 x 24 mm, milled stops, turned about Y onto the opposite corner. */
-export const clock: Job = {
+export const clock: StopsJob = {
   name: 'Wall clock',
   goodEnoughShare: 0.99,
   onBed: { value: { x: 40, y: 40 }, origin: { kind: 'stated', file: 'wall-clock.yaml', line: 6 } },
@@ -86,6 +86,7 @@ export const clock: Job = {
   first: 'front',
   features: clockFeatures,
   turn: 'about-y',
+  locating: 'stops',
   stops: {
     corner: { frontUp: 'near-left', backUp: 'near-right' },
     fence: 'lower',
@@ -150,9 +151,10 @@ export const clock: Job = {
 };
 
 /** Everything set by hand, one stop for both placings, zero touched afresh each time. */
-export const clockPlain: Job = {
+export const clockPlain: StopsJob = {
   ...clock,
   name: 'Wall clock, plain stop',
+  locating: 'stops',
   stops: {
     ...clock.stops,
     corner: { frontUp: 'near-left', backUp: 'near-left' },

@@ -1,8 +1,12 @@
-import type { Job } from '../../src/job/job.ts';
+import type { StopsJob } from '../../src/job/job.ts';
 import type { NeedPrediction, Prediction } from '../../src/stackup/prediction.ts';
 
 /** Numbers made up for the page: a plausible cloud without chance in it. */
-export function predictionFor(job: Job, chances: readonly number[], sizeMm = 0.06): Prediction {
+export function predictionFor(
+  job: StopsJob,
+  chances: readonly number[],
+  sizeMm = 0.06,
+): Prediction {
   return {
     json: 1,
     job: job.name,
@@ -23,7 +27,7 @@ export function predictionFor(job: Job, chances: readonly number[], sizeMm = 0.0
 }
 
 function needPrediction(
-  need: Job['needs'][number],
+  need: StopsJob['needs'][number],
   chance: number,
   sizeMm: number,
 ): NeedPrediction {

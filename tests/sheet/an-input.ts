@@ -1,4 +1,4 @@
-import type { Corner, Job } from '../../src/job/job.ts';
+import type { Corner, StopsJob } from '../../src/job/job.ts';
 import type { Point } from '../../src/plane/point.ts';
 import { cornerAt, placingsOf, sidesOf } from '../../src/setup/place.ts';
 import type { SheetInput, SheetStop } from '../../src/sheet/sheet-input.ts';
@@ -6,7 +6,7 @@ import { clearancesOf } from '../../src/sweep/clearances.ts';
 import { predictionFor } from './a-prediction.ts';
 
 /** A whole sheet's input for a job, with plain L-shaped stops of our own drawing. */
-export function inputFor(job: Job, chances: readonly number[] = [0.9964, 0.9931]): SheetInput {
+export function inputFor(job: StopsJob, chances: readonly number[] = [0.9964, 0.9931]): SheetInput {
   const placings = placingsOf(job);
   const corners = [...new Set([job.stops.corner.frontUp, job.stops.corner.backUp])];
   const stops = corners.map((corner) => stopAt(job, corner, corners.length));
@@ -26,7 +26,7 @@ export function inputFor(job: Job, chances: readonly number[] = [0.9964, 0.9931]
   };
 }
 
-function stopAt(job: Job, corner: Corner, of: number): SheetStop {
+function stopAt(job: StopsJob, corner: Corner, of: number): SheetStop {
   const { x, y } = cornerAt(job, corner);
   const [inX, inY] = [x > 0 ? -1 : 1, y > 0 ? -1 : 1] as const;
   const armX = Math.min(110, job.blank.widthMm / of - 3);
@@ -42,9 +42,7 @@ function stopAt(job: Job, corner: Corner, of: number): SheetStop {
   ];
   const placings = placingsOf(job);
   const contacts = [placings.frontUp, placings.backUp]
-    .filter(
-      (p) => sidesOf(corner).includes(p.sideStop.side) && sidesOf(corner).includes(p.fence.side),
-    )
+    .filter((p) => sidesOf(corner).includes(p.end.side) && sidesOf(corner).includes(p.base.side))
     .flatMap((p) => p.contacts.map((contact) => contact.id));
   return {
     body: {

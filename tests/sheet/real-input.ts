@@ -16,6 +16,7 @@ export function realInput(name: string, units: Units = 'mm'): SheetInput {
   const read = readJob({ name, bytes }, shop);
   if (!read.ok) throw new Error(`${name} has faults`);
   const { job } = read.value;
+  if (job.locating !== 'stops') throw new Error(`${name} has no stops`);
   const placings = placingsOf(job);
   const stops = stopsOf(job, placings);
   if (stops.kind === 'cannot') throw new Error(stops.because);

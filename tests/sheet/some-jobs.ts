@@ -1,8 +1,8 @@
-import type { Job } from '../../src/job/job.ts';
+import type { StopsJob } from '../../src/job/job.ts';
 import { clock, clockPlain, flat3, flat6, paper } from './a-job.ts';
 
 /** Jobs as different as the page must stand. */
-export const someJobs: Readonly<Record<string, Job>> = {
+export const someJobs: Readonly<Record<string, StopsJob>> = {
   clock,
   'plain clock': clockPlain,
   'long thin tray': {
@@ -69,7 +69,7 @@ export const someJobs: Readonly<Record<string, Job>> = {
       fence: 'right',
       fenceTouch: { kind: 'buttons', atMm: [8, 36] },
       sideTouch: { kind: 'buttons', atMm: [30] },
-      made: { ...clockPlain.stops.made, kind: 'on-bed-pins' } as Job['stops']['made'],
+      made: { ...clockPlain.stops.made, kind: 'on-bed-pins' } as StopsJob['stops']['made'],
     },
     zero: {
       frontUp: {

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import type { Job, Zero } from '../../src/job/job.ts';
+import type { StopsJob, Zero } from '../../src/job/job.ts';
 import { benchSheet } from '../../src/sheet/bench-sheet.ts';
 import { clock, clockPlain, flat3, paper } from './a-job.ts';
 import { inputFor } from './an-input.ts';
 import { someJobs } from './some-jobs.ts';
 
 /** The words of the order of work, without markup. */
-function workOf(job: Job): string {
+function workOf(job: StopsJob): string {
   const page = benchSheet(inputFor(job));
   return page
     .slice(page.indexOf('At the machine'))
@@ -14,7 +14,7 @@ function workOf(job: Job): string {
     .replace(/[\s\u00a0]+/g, ' ');
 }
 
-const withBackZero = (xy: Zero['xy']): Job => ({
+const withBackZero = (xy: Zero['xy']): StopsJob => ({
   ...clockPlain,
   zero: { ...clockPlain.zero, backUp: { ...clockPlain.zero.backUp, xy } },
 });
@@ -95,7 +95,7 @@ describe('the order of work', () => {
       name: string,
       face: 'front' | 'back',
       depthMm: number,
-    ): Job['features'][number] => ({
+    ): StopsJob['features'][number] => ({
       ...base,
       name,
       face,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Job } from '../../src/job/job.ts';
+import type { StopsJob } from '../../src/job/job.ts';
 import { benchSheet } from '../../src/sheet/bench-sheet.ts';
 import { writtenSpread } from '../../src/sheet/written-spread.ts';
 import { clock, clockPlain, none } from './a-job.ts';
@@ -13,7 +13,7 @@ const seen = (page: string): string =>
     .replace(/<[^>]*>/g, ' ')
     .replace(/[\s\u00a0]+/g, ' ');
 
-const made = (how: Job['stops']['made'], zeroed: Job['zero']): Job => ({
+const made = (how: StopsJob['stops']['made'], zeroed: StopsJob['zero']): StopsJob => ({
   ...clock,
   stops: { ...clock.stops, made: how },
   zero: zeroed,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Job, Zero } from '../../src/job/job.ts';
+import type { StopsJob, Zero } from '../../src/job/job.ts';
 import { placingsOf } from '../../src/setup/place.ts';
 import { benchSheet } from '../../src/sheet/bench-sheet.ts';
 import { placingDrawing } from '../../src/sheet/placing-drawing.ts';
@@ -12,7 +12,7 @@ const AT = { x: 40, y: 30 };
 const topAt = { on: 'top', at: AT, tool: paper } as const;
 const bedAt = { on: 'bed', at: AT, tool: paper } as const;
 
-function placingWords(job: Job): readonly [string, string] {
+function placingWords(job: StopsJob): readonly [string, string] {
   const page = benchSheet(inputFor(job));
   const words = page
     .slice(page.indexOf('At the machine'))
@@ -22,7 +22,7 @@ function placingWords(job: Job): readonly [string, string] {
   return [first!, second!];
 }
 
-const withZeros = (job: Job, frontUp: Partial<Zero>, backUp: Partial<Zero>): Job => ({
+const withZeros = (job: StopsJob, frontUp: Partial<Zero>, backUp: Partial<Zero>): StopsJob => ({
   ...job,
   zero: {
     frontUp: { ...job.zero.frontUp, ...frontUp },

@@ -1,11 +1,13 @@
+import { cornersOf } from '../corners.ts';
 import type { Context } from '../resolve/context.ts';
 import { fault } from '../resolve/context.ts';
 import { isFar, isRight } from '../resolve/on-bed.ts';
 import { said } from '../text/said.ts';
+import { shiftWhenTurned } from '../turned.ts';
 import type { Known } from './job.ts';
 
 /** The blank must be within the machine's travel and lie on the board. */
-export function checkBed(context: Context, { raw, shop, blank, stops, onBed }: Known): void {
+export function checkBed(context: Context, { raw, shop, blank, locating, onBed }: Known): void {
   if (blank === null || raw.blank === undefined) return;
   const { travelMm } = shop.machine;
   const { spoilboard } = shop.bed;
@@ -26,8 +28,10 @@ export function checkBed(context: Context, { raw, shop, blank, stops, onBed }: K
     );
   });
   if (blank.widthMm > spoilboard.xMm || blank.heightMm > spoilboard.yMm) return;
-  if (stops === null || onBed === null || raw['on-bed'] === undefined) return;
-  const corner = stops.corner.frontUp;
+  if (locating === null || onBed === null) return;
+  turnedOver(context, { raw, blank, locating, onBed }, spoilboard);
+  if (raw['on-bed'] === undefined) return;
+  const [corner] = cornersOf(locating);
   hangsOver(
     context,
     raw['on-bed'],
@@ -36,6 +40,7 @@ export function checkBed(context: Context, { raw, shop, blank, stops, onBed }: K
     blank.widthMm,
     spoilboard.xMm,
     isRight(corner),
+    'x',
   );
   hangsOver(
     context,
@@ -45,17 +50,44 @@ export function checkBed(context: Context, { raw, shop, blank, stops, onBed }: K
     blank.heightMm,
     spoilboard.yMm,
     isFar(corner),
+    'y',
+  );
+}
+
+/** Turned over about dowels that are not in its middle, the blank lies further on. */
+function turnedOver(
+  context: Context,
+  { raw, blank, locating, onBed }: Pick<Known, 'raw' | 'blank' | 'locating' | 'onBed'>,
+  board: { readonly xMm: number; readonly yMm: number },
+): void {
+  if (raw.turn === undefined || blank === null || locating === null || onBed === null) return;
+  const axis = raw.turn === 'about-y' ? 'x' : 'y';
+  const sizeMm = axis === 'x' ? blank.widthMm : blank.heightMm;
+  const shiftMm = shiftWhenTurned(locating, raw.turn, blank)[axis];
+  if (shiftMm === 0) return;
+  const [corner] = cornersOf(locating);
+  const isHighEnd = axis === 'x' ? isRight(corner) : isFar(corner);
+  hangsOver(
+    context,
+    raw['on-bed'] ?? raw,
+    raw['on-bed'] === undefined ? 'turn' : axis === 'x' ? 0 : 1,
+    onBed.value[axis] + shiftMm,
+    sizeMm,
+    axis === 'x' ? board.xMm : board.yMm,
+    isHighEnd,
+    axis,
   );
 }
 
 function hangsOver(
   context: Context,
   onBed: object,
-  index: 0 | 1,
+  index: 0 | 1 | 'turn',
   cornerMm: number,
   sizeMm: number,
   boardMm: number,
   isHighEnd: boolean,
+  axis: 'x' | 'y',
 ): void {
   const low = isHighEnd ? cornerMm - sizeMm : cornerMm;
   const high = low + sizeMm;
@@ -64,7 +96,7 @@ function hangsOver(
   fault(
     context,
     [onBed, index],
-    `the blank would lie from ${said(low)} to ${said(high)} mm along ${index === 0 ? 'X' : 'Y'}, and the spoilboard ends at 0 and ${said(boardMm)} mm`,
+    `the blank would lie from ${said(low)} to ${said(high)} mm along ${axis.toUpperCase()}, and the spoilboard ends at 0 and ${said(boardMm)} mm`,
     `write ${said(least)} to ${said(most)}`,
   );
 }

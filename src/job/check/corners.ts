@@ -11,8 +11,9 @@ import type { Known } from './job.ts';
  */
 export function checkCorners(context: Context, { raw }: Known): void {
   const stops = raw.stops;
-  if (stops === undefined) return;
-  const { 'front-up': frontUp, 'back-up': backUp } = stops.corner;
+  if (stops?.corner === undefined) return;
+  const { corner } = stops;
+  const { 'front-up': frontUp, 'back-up': backUp } = corner;
   const edges = EDGES_AT[frontUp];
   const fence = stops.fence.replace('-edge', '') as Edge;
   if (!edges.includes(fence)) {
@@ -29,7 +30,7 @@ export function checkCorners(context: Context, { raw }: Known): void {
   if (!backUp.includes(side)) {
     fault(
       context,
-      [stops.corner, 'back-up'],
+      [corner, 'back-up'],
       `the fence stands on the ${side} side, and the ${backUp} corner is not on it`,
       `write ${sound}${otherFence(frontUp, backUp, edges, fence)}`,
     );
@@ -42,7 +43,7 @@ export function checkCorners(context: Context, { raw }: Known): void {
   const [along, changing] = runsAlongX ? ['X', 'near and far'] : ['Y', 'left and right'];
   fault(
     context,
-    [stops.corner, 'back-up'],
+    [corner, 'back-up'],
     `turned ${turned}, ${changing} edges change places, so a corner at the other end of a fence along ${along} gains nothing`,
     `write ${frontUp}, or turn: ${runsAlongX ? 'about-y' : 'about-x'}, or a fence along ${runsAlongX ? 'Y' : 'X'}`,
   );

@@ -1,4 +1,4 @@
-import type { Blank, Job, Shop, Stops } from '../job.ts';
+import type { Blank, Job, Locating, Shop, Stops } from '../job.ts';
 import type { Context } from '../resolve/context.ts';
 import type { KnownFeature } from '../resolve/features.ts';
 import type { KnownNeed } from '../resolve/needs.ts';
@@ -9,9 +9,11 @@ import { noteBetweenStops } from './between-stops.ts';
 import { checkContacts } from './contacts.ts';
 import { checkCorners } from './corners.ts';
 import { noteDepth } from './depth.ts';
+import { checkDowels } from './dowels.ts';
 import { checkFeatures } from './features.ts';
 import { noteMeeting } from './meeting.ts';
 import { checkNeeds } from './needs.ts';
+import { checkNest } from './nest.ts';
 import { checkRepeat } from './repeat.ts';
 import { checkTouchPlaces } from './touch-place.ts';
 import { checkZeros } from './zero.ts';
@@ -22,6 +24,8 @@ export interface Known {
   readonly shop: Shop;
   readonly blank: Blank | null;
   readonly features: readonly KnownFeature[];
+  readonly locating: Locating | null;
+  /** The stops, when they locate the blank. */
   readonly stops: Stops | null;
   readonly zero: Job['zero'] | null;
   readonly needs: readonly KnownNeed[];
@@ -37,6 +41,8 @@ export function checkJob(context: Context, known: Known): void {
   checkFeatures(context, known);
   checkCorners(context, known);
   checkContacts(context, known);
+  checkDowels(context, known);
+  checkNest(context, known);
   checkZeros(context, known);
   checkTouchPlaces(context, known);
   checkNeeds(context, known);

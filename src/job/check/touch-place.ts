@@ -6,6 +6,7 @@ import { fault } from '../resolve/context.ts';
 import { pointMm } from '../resolve/lengths.ts';
 import { featureOfCopy } from '../resolve/repeat.ts';
 import { said } from '../text/said.ts';
+import { shiftWhenTurned } from '../turned.ts';
 import type { Known } from './job.ts';
 
 /** Z cannot be touched on top where the first placing has cut right through. */
@@ -19,11 +20,12 @@ export function checkTouchPlaces(context: Context, known: Known): void {
   if (touched === undefined || zero.z !== 'top') return;
   const place = pointMm(touched);
   const size = { x: blank.widthMm, y: blank.heightMm };
+  const lies = shiftWhenTurned(known.locating, raw.turn, blank);
   // With the back up the blank lies mirrored about the turn.
   const mirrored = second === 'back';
   const at = {
-    x: mirrored && raw.turn === 'about-y' ? size.x - place.x : place.x,
-    y: mirrored && raw.turn === 'about-x' ? size.y - place.y : place.y,
+    x: mirrored && raw.turn === 'about-y' ? size.x + lies.x - place.x : place.x,
+    y: mirrored && raw.turn === 'about-x' ? size.y + lies.y - place.y : place.y,
   };
   const everywhere = features.flatMap(({ feature }) =>
     copies.map((copy) => featureOfCopy(feature, copy)),

@@ -3,6 +3,8 @@ import { fault } from '../resolve/context.ts';
 import { pointMm } from '../resolve/lengths.ts';
 import type { RawZero } from '../schema/raw-job.ts';
 import { said } from '../text/said.ts';
+import { shiftWhenTurned } from '../turned.ts';
+import { checkFoundOn, foundOn } from './found-on.ts';
 import { checkHole } from './hole.ts';
 import type { Known } from './job.ts';
 
@@ -10,7 +12,7 @@ const PLACINGS = ['front-up', 'back-up'] as const;
 
 /** A zero must exist before it is kept, and be touched on something that is there. */
 export function checkZeros(context: Context, known: Known): void {
-  const { raw, stops } = known;
+  const { raw } = known;
   if (raw.zero === undefined) return;
   const first = raw.first === 'back' ? 'back-up' : 'front-up';
   for (const placing of PLACINGS) {
@@ -20,15 +22,9 @@ export function checkZeros(context: Context, known: Known): void {
         context,
         [zero, 'xy'],
         `the ${placing} placing comes first, so there is no zero to keep`,
-        `write stops, milled-stops, edges or middle, or first: ${first === 'back-up' ? 'front' : 'back'}`,
+        `write ${foundOn(known)}, or first: ${first === 'back-up' ? 'front' : 'back'}`,
       );
-    if (zero.xy === 'milled-stops' && stops !== null && stops.made.kind !== 'milled-in-place')
-      fault(
-        context,
-        [zero, 'xy'],
-        `milled-stops is the zero the stops were milled from, and these are ${stops.made.kind}`,
-        'write xy: stops, or made: milled-in-place',
-      );
+    checkFoundOn(context, known, zero, placing === first);
     checkHole(context, known, zero, placing === first && !context.spoilt.has(raw));
     checkTouched(context, known, zero, 'xy-touched');
     checkTouched(context, known, zero, 'z-touched');
@@ -37,7 +33,7 @@ export function checkZeros(context: Context, known: Known): void {
 
 function checkTouched(
   context: Context,
-  { blank }: Known,
+  { blank, locating, raw }: Known,
   zero: RawZero,
   key: 'xy-touched' | 'z-touched',
 ): void {
@@ -45,13 +41,16 @@ function checkTouched(
   if (written === undefined || blank === null) return;
   const point = pointMm(written);
   const sizes = { x: blank.widthMm, y: blank.heightMm };
+  const isBackUp = zero === raw.zero?.['back-up'];
+  const lies = isBackUp ? shiftWhenTurned(locating, raw.turn, blank) : { x: 0, y: 0 };
   (['x', 'y'] as const).forEach((axis, index) => {
-    if (point[axis] >= 0 && point[axis] <= sizes[axis]) return;
+    const [from, to] = [lies[axis], lies[axis] + sizes[axis]];
+    if (point[axis] >= from && point[axis] <= to) return;
     fault(
       context,
       [written, index],
-      `${key} ${axis} = ${said(point[axis])} mm is off the blank, which spans 0 to ${said(sizes[axis])} mm`,
-      `write 0 to ${said(sizes[axis])}`,
+      `${key} ${axis} = ${said(point[axis])} mm is off the blank, which spans ${said(from)} to ${said(to)} mm`,
+      `write ${said(from)} to ${said(to)}`,
     );
   });
 }

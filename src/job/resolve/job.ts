@@ -3,7 +3,7 @@ import type { Fault, Note } from '../fault.ts';
 import { checkJob } from '../check/job.ts';
 import type { Places } from '../file/places.ts';
 import { GOOD_ENOUGH_SHARE } from '../defaults.ts';
-import type { Blank, Job, Shop } from '../job.ts';
+import type { Blank, Job, Locating, Shop } from '../job.ts';
 import type { RawJob } from '../schema/raw-job.ts';
 import type { RawShop, RawShopParts } from '../schema/raw-shop.ts';
 import { readChance } from '../text/share.ts';
@@ -17,12 +17,12 @@ import { edgesOf } from './edges.ts';
 import { featuresOf } from './features.ts';
 import { holdOf } from './hold.ts';
 import { pointMm } from './lengths.ts';
+import { locatingOf } from './locating.ts';
 import { machineOf } from './machine.ts';
 import { needsOf } from './needs.ts';
 import { placeOnBed } from './on-bed.ts';
 import { partsOf } from './parts.ts';
 import { copiesOf, featureOfCopy, needOfCopy, zeroOfCopies } from './repeat.ts';
-import { stopsOf } from './stops.ts';
 import { zerosOf } from './zero.ts';
 
 /** What was sound in the two files. */
@@ -70,16 +70,29 @@ export function resolved(files: SoundFiles): Resolved {
     ...featuresOf(context, raw.front ?? [], 'front', thickMm, drawer),
     ...featuresOf(context, raw.back ?? [], 'back', thickMm, drawer),
   ];
-  const stops = raw.stops === undefined ? null : stopsOf(context, raw.stops, drawer);
+  const locating = locatingOf(context, raw, thickMm, drawer);
+  const stops = locating?.locating === 'stops' ? locating.stops : null;
   const zero = raw.zero === undefined ? null : zerosOf(context, raw.zero, bench);
   const needs = needsOf(context, raw.needs ?? []);
   const batch = partsOf(context, raw.parts ?? {});
   const hold = holdOf(context, raw.hold ?? {});
-  const onBed = onBedOf(context, raw, shop, blank, stops);
+  const onBed = onBedOf(context, raw, shop, blank, locating);
   const copies = copiesOf(context, raw.repeat);
   const { names } = files;
-  checkJob(context, { raw, shop, blank, features, stops, zero, needs, onBed, copies, names });
-  if (faults.length > 0 || blank === null || stops === null || zero === null)
+  checkJob(context, {
+    raw,
+    shop,
+    blank,
+    features,
+    locating,
+    stops,
+    zero,
+    needs,
+    onBed,
+    copies,
+    names,
+  });
+  if (faults.length > 0 || blank === null || locating === null || zero === null)
     return { job: null, faults, notes };
   if (raw.turn === undefined || raw.name === undefined || onBed === null)
     return { job: null, faults, notes };
@@ -92,7 +105,7 @@ export function resolved(files: SoundFiles): Resolved {
     first: raw.first ?? 'front',
     features: written.flatMap((feature) => copies.map((copy) => featureOfCopy(feature, copy))),
     turn: raw.turn,
-    stops,
+    ...locating,
     zero: {
       frontUp: zeroOfCopies(zero.frontUp, copies, written),
       backUp: zeroOfCopies(zero.backUp, copies, written),
@@ -161,10 +174,10 @@ function onBedOf(
   raw: Partial<RawJob>,
   shop: Shop,
   blank: Blank | null,
-  stops: Job['stops'] | null,
+  locating: Locating | null,
 ): Job['onBed'] | null {
   const written = raw['on-bed'];
   if (written !== undefined)
     return { value: pointMm(written), origin: statedAt(context, [raw, 'on-bed']) };
-  return blank === null || stops === null ? null : placeOnBed(shop.bed, blank, stops);
+  return blank === null || locating === null ? null : placeOnBed(shop.bed, blank, locating);
 }

@@ -1,4 +1,5 @@
-import type { Bed, Blank, Corner, Inserts, Job, Stops } from '../job.ts';
+import { cornersOf } from '../corners.ts';
+import type { Bed, Blank, Corner, Inserts, Job, Locating } from '../job.ts';
 
 /**
  * Where the front-up corner goes when the job does not say: bed frame, mm; null when the blank fits
@@ -6,10 +7,10 @@ import type { Bed, Blank, Corner, Inserts, Job, Stops } from '../job.ts';
  * first place is taken that has rows of inserts there: outside both side stops if it can be, else
  * outside the front-up one, else anywhere on the board.
  */
-export function placeOnBed(bed: Bed, blank: Blank, stops: Stops): Job['onBed'] | null {
+export function placeOnBed(bed: Bed, blank: Blank, locating: Locating): Job['onBed'] | null {
   const { xMm, yMm } = bed.spoilboard;
-  const ends = endsInUse(stops);
-  const corner = stops.corner.frontUp;
+  const [corner, ...others] = cornersOf(locating);
+  const ends = endsInUse([corner, ...others]);
   const x = startOf({
     sizeMm: blank.widthMm,
     boardMm: xMm,
@@ -73,8 +74,10 @@ function startOf(axis: Axis): { readonly lowMm: number; readonly hasRows: boolea
   return { lowMm: Math.min(FARTHEST_ROW_MM, last), hasRows: false };
 }
 
-function endsInUse(stops: Stops): { readonly x: Axis['ends']; readonly y: Axis['ends'] } {
-  const corners = [stops.corner.frontUp, stops.corner.backUp];
+function endsInUse(corners: readonly Corner[]): {
+  readonly x: Axis['ends'];
+  readonly y: Axis['ends'];
+} {
   return {
     x: { low: corners.some((corner) => !isRight(corner)), high: corners.some(isRight) },
     y: { low: corners.some((corner) => !isFar(corner)), high: corners.some(isFar) },

@@ -1,25 +1,72 @@
 import { DEFAULTS } from '../defaults.ts';
-import type { Band, Edge, Made, Stops, Touch } from '../job.ts';
+import type { Band, Edge, Fence, Locating, Made, Touch } from '../job.ts';
+import { EXAMPLES } from '../schema/examples.ts';
 import type { RawStops, RawTouch } from '../schema/raw-job.ts';
 import type { Context } from './context.ts';
-import { fault, note, placeOfKey, startPlace } from './context.ts';
+import { fault, placeOfKey, startPlace } from './context.ts';
 import type { Drawer } from './cutters.ts';
-import { cutterNamed } from './cutters.ts';
-import { mm } from './lengths.ts';
+import { millOf } from './mill.ts';
+import { dowelHolesOf } from './dowels.ts';
+import { mm, pointMm } from './lengths.ts';
 import { gapAt, spreadAt } from './spread.ts';
 
-/** The stops; null, with its faults, when how they touch or are made is not known. */
-export function stopsOf(context: Context, raw: RawStops, drawer: Drawer): Stops | null {
+/**
+ * The stops, or the fence when a dowel takes the side stop's place; null, with its faults, when how they touch or
+ * are made is not known.
+ */
+export function stopsOf(context: Context, raw: RawStops, drawer: Drawer): Locating | null {
+  const fence = fenceOf(context, raw, drawer);
+  if (raw.dowel !== undefined) return withDowel(context, raw, raw.dowel, fence);
+  const { corner, 'side-touch': sideTouch } = raw;
+  const missing = MISSING_WITHOUT_DOWEL.find((key) => raw[key] === undefined);
+  if (missing !== undefined && !context.touched.has(raw))
+    fault(
+      context,
+      startPlace(context, raw),
+      `stops: ${missing} is missing`,
+      `write ${EXAMPLES[`stops.${missing}`] ?? missing}, or a dowel instead of corner and side-touch`,
+    );
+  if (fence === null || corner === undefined || sideTouch === undefined) return null;
+  return {
+    locating: 'stops',
+    stops: {
+      ...fence,
+      corner: { frontUp: corner['front-up'], backUp: corner['back-up'] },
+      sideTouch: touchOf(sideTouch),
+    },
+  };
+}
+
+const MISSING_WITHOUT_DOWEL = ['corner', 'side-touch'] as const;
+
+function withDowel(
+  context: Context,
+  raw: RawStops,
+  rawDowel: NonNullable<RawStops['dowel']>,
+  fence: Fence | null,
+): Locating | null {
+  for (const key of ['corner', 'side-touch', 'square', 'spacing'] as const)
+    if (raw[key] !== undefined)
+      fault(
+        context,
+        placeOfKey(context, raw, key),
+        `${key} is for a side stop, and here a dowel takes its place`,
+        'take it out, or the dowel',
+      );
+  const dowel = dowelHolesOf(context, rawDowel, [pointMm(rawDowel.at)]);
+  if (fence === null || dowel === null) return null;
+  return { locating: 'fence-and-dowel', fenceAndDowel: { ...fence, dowel } };
+}
+
+function fenceOf(context: Context, raw: RawStops, drawer: Drawer): Fence | null {
   const band = bandOf(context, raw);
   const made = madeOf(context, raw, drawer);
   const seatGap = gapAt(context, [raw, 'seat-gap'], raw['seat-gap'], DEFAULTS.seatGap);
   const give = gapAt(context, [raw, 'give'], raw.give, DEFAULTS.give);
   if (band === null || made === null) return null;
   return {
-    corner: { frontUp: raw.corner['front-up'], backUp: raw.corner['back-up'] },
     fence: raw.fence.replace('-edge', '') as Edge,
     fenceTouch: touchOf(raw['fence-touch']),
-    sideTouch: touchOf(raw['side-touch']),
     band,
     made,
     seatGap,
@@ -89,33 +136,9 @@ function milled(context: Context, raw: RawStops, drawer: Drawer): Made | null {
         `${key} is for stops that are set, and these are milled in place`,
         'take it out',
       );
-  if (raw.cutter !== undefined) {
-    const cutter = cutterNamed(context, drawer, [raw, 'cutter'], raw.cutter);
-    if (cutter !== null && cutter.kind !== 'flat')
-      fault(
-        context,
-        [raw, 'cutter'],
-        `${cutter.name} is a ${cutter.kind} cutter, which cannot mill an upright face`,
-        'name a flat cutter',
-      );
-    return cutter === null ? null : { kind: 'milled-in-place', cutter };
-  }
-  const flat = drawer.cutters.filter((cutter) => cutter.kind === 'flat');
-  const [only] = flat;
-  if (only !== undefined && flat.length === 1) {
-    note(
-      context,
-      [raw, 'made'],
-      `the stops are taken as milled with ${only.name}, the only flat cutter`,
-    );
-    return { kind: 'milled-in-place', cutter: only };
-  }
-  if (drawer.isKnown && !context.touched.has(raw))
-    fault(
-      context,
-      [raw, 'made'],
-      'milled-in-place does not say which cutter mills the stops',
-      `write cutter: ${only?.name ?? 'flat 6'}`,
-    );
-  return null;
+  const cutter = millOf(context, raw, [raw, 'made'], drawer, {
+    taken: 'the stops are taken as milled',
+    silent: 'milled-in-place does not say which cutter mills the stops',
+  });
+  return cutter === null ? null : { kind: 'milled-in-place', cutter };
 }

@@ -61,20 +61,28 @@ function xyOf(context: Context, raw: RawZero, bench: Bench): ZeroXy | null {
     case 'middle':
       return { kind: raw.xy, at, tool: toolOf(context, raw, bench, DEFAULTS.restingTouch) };
     case 'milled-stops':
+    case 'dowels':
+    case 'nest':
       if (touched !== undefined)
         fault(
           context,
           [raw, 'xy-touched'],
-          'xy-touched says where a zero is touched, and one from milling the stops is not',
+          `xy-touched says where a zero is touched, and one from ${FROM_MAKING[raw.xy]} is not`,
           'take it out',
         );
-      return { kind: raw.xy, at: null };
+      return raw.xy === 'milled-stops' ? { kind: raw.xy, at: null } : { kind: raw.xy };
     case 'hole':
       return holeOf(context, raw, bench);
     case 'kept':
       return keptOf(context, raw, bench.machine);
   }
 }
+
+const FROM_MAKING = {
+  'milled-stops': 'milling the stops',
+  dowels: 'drilling the bed for the dowels',
+  nest: 'cutting the nest',
+} as const;
 
 function holeOf(context: Context, raw: RawZero, bench: Bench): ZeroXy | null {
   if (raw['xy-touched'] !== undefined)

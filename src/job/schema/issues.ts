@@ -4,7 +4,7 @@ import { keyPlace, startOf, valuePlace } from '../file/places.ts';
 import type { Issue } from './build.ts';
 import { inWords, probablyMeant } from './closest.ts';
 import { exampleAt, openPath } from './examples.ts';
-import { NOT_YET, WORDS_NOT_YET } from './later.ts';
+import { NOT_YET } from './later.ts';
 
 /** An issue with the whole path to it: of a union, the issues of the form that was probably meant. */
 export function plainIssues(issue: Issue, before: readonly PropertyKey[] = []): readonly Issue[] {
@@ -41,15 +41,10 @@ export function faultsOf(issue: Issue, root: Holder, places: Places): readonly F
   const place = valuePlace(places, holder, key);
   if (value === null)
     return [at(place, `${label} is empty (an unquoted # begins a remark)`, exampleAt(issue.path))];
-  return [at(place, ...saidOf(issue, label, value, key))];
+  return [at(place, ...saidOf(issue, label, value))];
 }
 
-function saidOf(
-  issue: Issue,
-  label: string,
-  value: unknown,
-  key: string | number,
-): readonly [string, string] {
+function saidOf(issue: Issue, label: string, value: unknown): readonly [string, string] {
   switch (issue.code) {
     case 'custom': {
       const instead: unknown = issue.params?.['instead'];
@@ -58,8 +53,6 @@ function saidOf(
     case 'invalid_value': {
       const words = issue.values.map(String);
       const word = shown(value);
-      if (WORDS_NOT_YET[key]?.some((later) => word.startsWith(later)))
-        return [`${label} ${word} is not in this version yet`, `write ${inWords(words)}`];
       return [`${label} ${word} is not known`, `write ${inWords(words)}`];
     }
     case 'too_small':

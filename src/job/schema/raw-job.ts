@@ -13,7 +13,10 @@ export interface RawJob extends RawShopParts {
   readonly front?: readonly RawFeature[] | undefined;
   readonly back?: readonly RawFeature[] | undefined;
   readonly turn: Turn;
-  readonly stops: RawStops;
+  /** One of the three. */
+  readonly stops?: RawStops | undefined;
+  readonly dowels?: RawDowels | undefined;
+  readonly nest?: RawNest | undefined;
   readonly zero: RawZeros;
   readonly needs: readonly RawNeed[];
   readonly 'between-placings'?: RawBetween | undefined;
@@ -85,10 +88,12 @@ export interface RawOutline {
 }
 
 export interface RawStops {
-  readonly corner: { readonly 'front-up': Corner; readonly 'back-up': Corner };
+  /** Together with `side-touch`, or `dowel` instead of both. */
+  readonly corner?: { readonly 'front-up': Corner; readonly 'back-up': Corner } | undefined;
   readonly fence: RawEdge;
   readonly 'fence-touch': RawTouch;
-  readonly 'side-touch': RawTouch;
+  readonly 'side-touch'?: RawTouch | undefined;
+  readonly dowel?: RawDowel | undefined;
   readonly 'touch-height'?: Written | undefined;
   readonly height?: Written | undefined;
   readonly made: 'set-by-hand' | 'on-bed-pins' | 'milled-in-place';
@@ -100,6 +105,40 @@ export interface RawStops {
   readonly give?: RawSpread | undefined;
 }
 
+export type RawTakeUp = 'anywhere' | 'left' | 'right' | 'near' | 'far';
+
+/** What dowels and a single dowel have in common. */
+export interface RawDowelFit {
+  readonly diameter: Written;
+  readonly clearance?: RawSpread | undefined;
+  readonly fit?: string | undefined;
+  readonly bush?: 'metal' | undefined;
+  readonly pin?: RawSized | undefined;
+  readonly hole?: RawSized | undefined;
+  readonly drilled: 'with-the-blank' | 'separately';
+  readonly 'drill-error'?: RawSpread | undefined;
+  readonly 'take-up'?: RawTakeUp | undefined;
+  readonly laid?: RawSpread | undefined;
+}
+
+export interface RawDowels extends RawDowelFit {
+  readonly at: readonly RawPlace[];
+}
+
+export interface RawDowel extends RawDowelFit {
+  readonly at: RawPlace;
+}
+
+export interface RawNest {
+  readonly around?: string | undefined;
+  readonly clearance?: RawSpread | undefined;
+  readonly cutter?: string | undefined;
+  readonly wall?: Written | undefined;
+  readonly 'take-up'?: RawTakeUp | undefined;
+  readonly 'seat-gap'?: RawSpread | undefined;
+  readonly laid?: RawSpread | undefined;
+}
+
 export type RawTouch = Written | readonly Written[] | { readonly arm: readonly [Written, Written] };
 
 export interface RawZeros {
@@ -108,7 +147,7 @@ export interface RawZeros {
 }
 
 export interface RawZero {
-  readonly xy: 'stops' | 'milled-stops' | 'edges' | 'middle' | 'hole' | 'kept';
+  readonly xy: 'stops' | 'milled-stops' | 'edges' | 'middle' | 'hole' | 'dowels' | 'nest' | 'kept';
   readonly hole?: string | undefined;
   readonly 'xy-touched'?: RawPlace | undefined;
   readonly kept?: 'held' | 're-homed' | 'power-off' | undefined;

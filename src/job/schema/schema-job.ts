@@ -4,6 +4,7 @@ import * as q from './quantities.ts';
 import type * as raw from './raw-job.ts';
 import { blank } from './schema-blank.ts';
 import { feature } from './schema-feature.ts';
+import { dowels, nest } from './schema-loose.ts';
 import { need } from './schema-need.ts';
 import { SHOP_PARTS } from './schema-shop.ts';
 import { stops } from './schema-stops.ts';
@@ -26,7 +27,9 @@ const JOB_SHAPE = {
     'about-y: left and right change places; about-x: near and far',
     'about-y',
   ),
-  stops: about(stops, 'what the blank is pushed against'),
+  stops: optional(about(stops, 'what the blank is pushed against')),
+  dowels: optional(about(dowels, 'what the blank is put on, instead of stops')),
+  nest: optional(about(nest, 'what the blank is dropped into, instead of stops')),
   zero: about(
     keyed<raw.RawZeros>({ 'front-up': zero, 'back-up': zero }),
     'where the work zero comes from',
@@ -97,7 +100,6 @@ export const PART_OF_JOB: Schema<Partial<raw.RawJob>> = keyed<Partial<raw.RawJob
   shop: optional(JOB_SHAPE.shop),
   blank: optional(JOB_SHAPE.blank),
   turn: optional(JOB_SHAPE.turn),
-  stops: optional(JOB_SHAPE.stops),
   zero: optional(JOB_SHAPE.zero),
   needs: optional(JOB_SHAPE.needs),
 });

@@ -1,6 +1,7 @@
 import type { Schema } from './build.ts';
 import { about, either, keyed, listOf, oneOf, optional, pairOf, text } from './build.ts';
 import * as q from './quantities.ts';
+import { dowel } from './schema-loose.ts';
 import type * as raw from './raw-job.ts';
 import type { RawSpread } from './raw-shop.ts';
 
@@ -23,18 +24,32 @@ const touch = (what: string, example: raw.RawTouch): Schema<raw.RawTouch> =>
 
 /** Keys of the stops. */
 export const stops = keyed<raw.RawStops>({
-  corner: about(
-    keyed<raw.RawStops['corner']>({ 'front-up': corner(), 'back-up': corner() }),
-    'which corner of the bed the stops make, in each placing',
-    { 'front-up': 'near-left', 'back-up': 'near-right' },
+  corner: optional(
+    about(
+      keyed<NonNullable<raw.RawStops['corner']>>({ 'front-up': corner(), 'back-up': corner() }),
+      'which corner of the bed the stops make, in each placing; not with a dowel',
+      { 'front-up': 'near-left', 'back-up': 'near-right' },
+    ),
   ),
   fence: about(
     oneOf('lower-edge', 'upper-edge', 'left-edge', 'right-edge'),
     'the edge that goes against the stops first',
     'lower-edge',
   ),
-  'fence-touch': touch('two buttons, or an arm, from the front-up corner', [30, 250]),
-  'side-touch': touch('one button, or an arm, from the front-up corner', 90),
+  'fence-touch': touch(
+    'two buttons, or an arm, from the front-up corner (with a dowel: from the left or near end)',
+    [30, 250],
+  ),
+  'side-touch': optional(
+    touch('one button, or an arm, from the front-up corner; not with a dowel', 90),
+  ),
+  dowel: optional(
+    about(dowel, 'one dowel through the blank instead of the side stop', {
+      at: [140, 150],
+      diameter: 8,
+      drilled: 'with-the-blank',
+    }),
+  ),
   'touch-height': optional(
     about(q.size(), 'a narrow band of touch at this height above the bed', 12),
   ),

@@ -5,8 +5,8 @@ import type * as raw from './raw-job.ts';
 /** Keys of the zero of one placing. */
 export const zero = keyed<raw.RawZero>({
   xy: about(
-    oneOf('stops', 'milled-stops', 'edges', 'middle', 'hole', 'kept'),
-    'what X and Y are found on',
+    oneOf('stops', 'milled-stops', 'edges', 'middle', 'hole', 'dowels', 'nest', 'kept'),
+    'what X and Y are found on; dowels and nest: the zero from which this machine drilled the bed or cut the nest',
     'milled-stops',
   ),
   'xy-touched': optional(

@@ -1,4 +1,4 @@
-import type { Job } from '../../../src/job/job.ts';
+import type { StopsJob } from '../../../src/job/job.ts';
 import { keysOf, misalign, type Off } from '../misalign.ts';
 import { allOff } from './all-off.ts';
 import { secondMisalign } from './second-misalign.ts';
@@ -26,7 +26,7 @@ export function agreementOn(setUp: SetUp): Agreement {
 }
 
 /** Only the deviations that the production model of this job has a column for. */
-export function askedOf(job: Job, off: Off): Off {
+export function askedOf(job: StopsJob, off: Off): Off {
   const known = new Set(keysOf(job));
   return Object.fromEntries(Object.entries(off).filter(([key]) => known.has(key)));
 }
@@ -46,7 +46,7 @@ const LARGEST_SHIFT_MM = 5;
  * the last one's error: a slide changes how far a crook stands out by its slope, and turns the blank by
  * its curvature, which a side contact at the far end of the blank feels as another slide.
  */
-function leftByPassesMm(job: Job, off: Off): number {
+function leftByPassesMm(job: StopsJob, off: Off): number {
   const { widthMm, heightMm } = job.blank;
   const alongX = job.stops.fence === 'lower' || job.stops.fence === 'upper';
   const [length, depth] = alongX ? [widthMm, heightMm] : [heightMm, widthMm];

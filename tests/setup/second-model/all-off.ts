@@ -1,4 +1,4 @@
-import type { Job } from '../../../src/job/job.ts';
+import type { StopsJob } from '../../../src/job/job.ts';
 import { placingsOf } from '../../../src/setup/place.ts';
 import type { Off } from '../misalign.ts';
 import type { SetUp } from './set-ups.ts';
@@ -9,7 +9,7 @@ const EDGES = ['lower', 'upper', 'left', 'right'] as const;
 const PLACINGS = ['front-up', 'back-up'] as const;
 
 /** Every deviation there can be in a set-up, whether it matters there or not. */
-export function everyKey(job: Job): readonly string[] {
+export function everyKey(job: StopsJob): readonly string[] {
   const { frontUp, backUp } = placingsOf(job);
   const contacts = [frontUp, backUp].flatMap(({ faceUp, contacts: all }) =>
     all.map(({ id }) => `seat-gap/${faceUp}-up/${id}`),

@@ -1,4 +1,4 @@
-import type { Job } from '../../../src/job/job.ts';
+import type { StopsJob } from '../../../src/job/job.ts';
 import { placingsOf } from '../../../src/setup/place.ts';
 import type { Contact, Placing } from '../../../src/setup/placing.ts';
 import type { Off } from '../misalign.ts';
@@ -22,7 +22,7 @@ const ONE_SPOT_MM = 5;
 
 /** The real contacts of one placing; the fence's nearer the side stop in use first. */
 export function touchesOf(
-  job: Job,
+  job: StopsJob,
   off: Off,
   placing: Placing,
   blank: RealBlank,
@@ -41,7 +41,7 @@ export function touchesOf(
       standsOutMm: raisedMm + blank.bevelMm(contact.edge),
     };
   };
-  const sign = placing.sideStop.which === 'first' ? 1 : -1;
+  const sign = placing.sideStop === 'first' ? 1 : -1;
   const distance = ({ at }: Contact): number => sign * dot(plus(at, stops.corner, -1), stops.along);
   const onFence = placing.contacts
     .filter(({ face }) => face === 'fence')
@@ -53,13 +53,13 @@ export function touchesOf(
   };
 }
 
-function bumpKey(job: Job, { edge, alongEdgeMm }: Contact): string {
+function bumpKey(job: StopsJob, { edge, alongEdgeMm }: Contact): string {
   const spot = spotsOf(job).find((one) => one.edge === edge && isOneSpot(one.alongMm, alongEdgeMm));
   return `bump/${edge}/${spot!.alongMm}`;
 }
 
 /** The spots of the blank's edges that are touched, each named by the first contact there. */
-export function spotsOf(job: Job): readonly Spot[] {
+export function spotsOf(job: StopsJob): readonly Spot[] {
   const { frontUp, backUp } = placingsOf(job);
   const spots: Spot[] = [];
   for (const { edge, alongEdgeMm: alongMm } of [...frontUp.contacts, ...backUp.contacts])

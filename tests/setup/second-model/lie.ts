@@ -1,4 +1,4 @@
-import type { Job } from '../../../src/job/job.ts';
+import type { StopsJob } from '../../../src/job/job.ts';
 import type { Placing } from '../../../src/setup/placing.ts';
 import { plus, turned, type XY } from './vectors.ts';
 
@@ -12,7 +12,7 @@ export interface Lie {
   readonly shift: XY;
 }
 
-export function lieOf(job: Job, placing: Placing, pivot: XY, turnRad: number, shift: XY): Lie {
+export function lieOf(job: StopsJob, placing: Placing, pivot: XY, turnRad: number, shift: XY): Lie {
   const { widthMm, heightMm } = job.blank;
   return { mirror: placing.mirror, widthMm, heightMm, pivot, turnRad, shift };
 }

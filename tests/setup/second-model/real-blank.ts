@@ -1,4 +1,4 @@
-import type { Edge, Job } from '../../../src/job/job.ts';
+import type { Edge, StopsJob } from '../../../src/job/job.ts';
 import type { Placing } from '../../../src/setup/placing.ts';
 import type { Off } from '../misalign.ts';
 import type { XY } from './vectors.ts';
@@ -27,7 +27,7 @@ export const outOf = (edge: Edge): 1 | -1 => (edge === 'upper' || edge === 'righ
 const HEIGHTS = 8;
 
 /** The blank as it really is in one placing, all in the blank frame. */
-export function realBlank(job: Job, off: Off, placing: Placing): RealBlank {
+export function realBlank(job: StopsJob, off: Off, placing: Placing): RealBlank {
   const { widthMm, heightMm, widthAtYMm, heightAtXMm } = job.blank;
   const get = (key: string): number => off[key] ?? 0;
   const thickMm = job.blank.thickMm + get('thickness');
@@ -73,7 +73,7 @@ export function realBlank(job: Job, off: Off, placing: Placing): RealBlank {
 }
 
 /** Heights above the bed at which a stop can touch. */
-function heightsOf(job: Job): readonly number[] {
+function heightsOf(job: StopsJob): readonly number[] {
   const { band } = job.stops;
   if (band.kind === 'narrow') return [band.touchHeightMm];
   return Array.from({ length: HEIGHTS + 1 }, (_, index) => (band.heightMm * index) / HEIGHTS);

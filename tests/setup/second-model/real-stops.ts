@@ -1,4 +1,4 @@
-import type { Job } from '../../../src/job/job.ts';
+import type { StopsJob } from '../../../src/job/job.ts';
 import { cornerAt } from '../../../src/setup/place.ts';
 import type { Contact, Placing } from '../../../src/setup/placing.ts';
 import type { Off } from '../misalign.ts';
@@ -15,7 +15,7 @@ export interface RealStops {
 }
 
 /** The faces of the stops as they really stand, in the machine. */
-export function realStops(job: Job, off: Off): RealStops {
+export function realStops(job: StopsJob, off: Off): RealStops {
   const { widthMm, heightMm } = job.blank;
   const corner = cornerAt(job, job.stops.corner.frontUp);
   const fenceAlongX = job.stops.fence === 'lower' || job.stops.fence === 'upper';
@@ -95,7 +95,7 @@ export function realContact(stops: RealStops, placing: Placing, contact: Contact
   const place =
     contact.face === 'fence'
       ? plus(stops.fence.point, stops.fence.direction, dot(away, stops.along))
-      : sidePlace(stops.side[placing.sideStop.which], dot(away, stops.into));
+      : sidePlace(stops.side[placing.sideStop!], dot(away, stops.into));
   const give = off[`give/${placing.faceUp}-up/${contact.face}`] ?? 0;
   return plus(place, intoBlank(stops, placing, contact.face), -give);
 }
@@ -105,6 +105,6 @@ const sidePlace = ({ point, direction }: Line, mm: number): XY => plus(point, di
 /** Nominal direction from a face into the blank, in the machine. */
 export function intoBlank(stops: RealStops, placing: Placing, face: 'fence' | 'side'): XY {
   if (face === 'fence') return stops.into;
-  const sign = placing.sideStop.which === 'first' ? 1 : -1;
+  const sign = placing.sideStop === 'first' ? 1 : -1;
   return { x: sign * stops.along.x, y: sign * stops.along.y };
 }

@@ -1,4 +1,4 @@
-import type { Job } from '../../../src/job/job.ts';
+import type { StopsJob } from '../../../src/job/job.ts';
 import type { Placing } from '../../../src/setup/placing.ts';
 import type { Off } from '../misalign.ts';
 import { touchesOf, type Touch } from './contacts.ts';
@@ -14,7 +14,7 @@ const PROBE_RAD = 1e-5;
 
 /** Everything that stays the same while the blank is being moved against the stops. */
 export interface Bench {
-  readonly job: Job;
+  readonly job: StopsJob;
   readonly off: Off;
   readonly placing: Placing;
   readonly blank: RealBlank;
@@ -28,7 +28,7 @@ export interface Bench {
 
 /** How the blank lies once pushed against the fence and slid against the side stop, then clamped. */
 export function seated(
-  job: Job,
+  job: StopsJob,
   off: Off,
   placing: Placing,
   blank: RealBlank,

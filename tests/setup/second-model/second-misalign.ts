@@ -1,4 +1,4 @@
-import type { Job } from '../../../src/job/job.ts';
+import type { StopsJob } from '../../../src/job/job.ts';
 import { blankInLayout, placingsOf } from '../../../src/setup/place.ts';
 import type { Placing } from '../../../src/setup/placing.ts';
 import type { Off } from '../misalign.ts';
@@ -10,7 +10,7 @@ import type { XY } from './vectors.ts';
 import { foundZero, type Found, type Laid } from './zeroing.ts';
 
 /** Back minus front at a blank point, mm, by feeling for every contact in the machine's frame. */
-export function secondMisalign(job: Job, off: Off, at: XY): [number, number] {
+export function secondMisalign(job: StopsJob, off: Off, at: XY): [number, number] {
   const { frontUp, backUp } = placingsOf(job);
   const [front, back] = [laidOf(job, off, frontUp), laidOf(job, off, backUp)];
   const zeroes = job.first === 'front' ? inOrder(front, back) : inOrder(back, front).toReversed();
@@ -24,7 +24,7 @@ function inOrder(first: Laid, second: Laid): Found[] {
   return [zero, foundZero(second, zero)];
 }
 
-function laidOf(job: Job, off: Off, placing: Placing): Laid {
+function laidOf(job: StopsJob, off: Off, placing: Placing): Laid {
   const blank = realBlank(job, off, placing);
   const stops = realStops(job, off);
   return { job, off, placing, blank, stops, lie: seated(job, off, placing, blank, stops) };

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
-import type { Corner, Edge, Job, Made, Touch, Zero, ZeroXy } from '../../../src/job/job.ts';
+import type { Corner, Edge, StopsJob, Made, Touch, Zero, ZeroXy } from '../../../src/job/job.ts';
 import { FLAT6, NONE, PAPER, plainJob } from '../plain-job.ts';
 import type { XY } from './vectors.ts';
 
 /** A random set-up, how far off things are in it, and the luck that says what. */
 export interface SetUp {
-  readonly job: Job;
+  readonly job: StopsJob;
   readonly seed: number;
   readonly size: 'realistic' | 'exaggerated';
   readonly at: XY;
@@ -87,7 +87,7 @@ export const setUp: fc.Arbitrary<SetUp> = fc
     at: { x: x * r.widthMm, y: y * r.heightMm },
   }));
 
-function jobOf(r: Rough): Job {
+function jobOf(r: Rough): StopsJob {
   const plain = plainJob();
   const [nearFar, leftRight] = r.corner.split('-') as ['near' | 'far', 'left' | 'right'];
   const fence: Edge = r.fenceAlongX ? (nearFar === 'near' ? 'lower' : 'upper') : leftRight;
@@ -156,8 +156,10 @@ function zeroOf(r: Rough, { kind, at }: RoughZero): Zero {
       const xy: ZeroXy = { kind, how: 're-homed', extra: NONE };
       return { xy, z };
     }
+    case 'dowels':
+    case 'nest':
     case 'hole':
-      throw new Error('no hole in these set-ups');
+      throw new Error('only stops in these set-ups');
     case 'milled-stops':
       return r.made === 'milled-in-place'
         ? { xy: { kind, at: place }, z }

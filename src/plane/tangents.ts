@@ -1,0 +1,60 @@
+import { stretchesOf, type Path, type Stretch } from './path.ts';
+import type { Point } from './point.ts';
+
+/** A line that an outline touches and does not cross: at both ends of a side, or at one place of an arc. */
+export interface Tangent {
+  /** Outwards. */
+  readonly normalRad: number;
+  /** One or two places (the centre of an arc), and how far beyond them the outline reaches. */
+  readonly at: readonly Point<'blank'>[];
+  readonly radiusMm: number;
+}
+
+/** Arcs get a tangent at every so many degrees at least. */
+const STEP_RAD = Math.PI / 12;
+/** A side this much inside what a rubber band would enclose does not bear on it, mm. */
+const SLACK_MM = 1e-6;
+
+/** Sides and arcs on which a convex body round the outline can bear, counter-clockwise by their normals. */
+export function tangentsOf(path: Path): readonly Tangent[] {
+  const stretches = stretchesOf(path);
+  const reach = (rad: number): number =>
+    Math.max(...stretches.map((stretch) => reachOf(stretch, Math.cos(rad), Math.sin(rad))));
+  return stretches
+    .flatMap(candidates)
+    .filter(({ normalRad, at, radiusMm }) => {
+      const [c, s] = [Math.cos(normalRad), Math.sin(normalRad)];
+      const here = Math.min(...at.map(({ x, y }) => x * c + y * s)) + radiusMm;
+      return here > reach(normalRad) - SLACK_MM;
+    })
+    .toSorted((one, other) => one.normalRad - other.normalRad)
+    .filter((one, k, all) => k === 0 || one.normalRad - all[k - 1]!.normalRad > 1e-6);
+}
+
+function candidates(stretch: Stretch): readonly Tangent[] {
+  if (stretch.kind === 'line') {
+    const { from, to } = stretch;
+    const normalRad = Math.atan2(from.x - to.x, to.y - from.y);
+    return [{ normalRad, at: [from, to], radiusMm: 0 }];
+  }
+  const { centre, radiusMm, startRad, sweepRad } = stretch;
+  if (sweepRad <= 0) return [];
+  const count = Math.ceil(sweepRad / STEP_RAD);
+  return Array.from({ length: count + 1 }, (_, k) => {
+    const rad = startRad + (sweepRad * k) / count;
+    return { normalRad: Math.atan2(Math.sin(rad), Math.cos(rad)), at: [centre], radiusMm };
+  });
+}
+
+/** How far a stretch's ends, or an arc's round, reach in a direction. */
+function reachOf(stretch: Stretch, c: number, s: number): number {
+  const ends = Math.max(
+    stretch.from.x * c + stretch.from.y * s,
+    stretch.to.x * c + stretch.to.y * s,
+  );
+  if (stretch.kind === 'line' || stretch.sweepRad <= 0) return ends;
+  const full = 2 * Math.PI;
+  const turned = (Math.atan2(s, c) - stretch.startRad) % full;
+  const isOn = ((turned % full) + full) % full <= stretch.sweepRad;
+  return isOn ? stretch.centre.x * c + stretch.centre.y * s + stretch.radiusMm : ends;
+}

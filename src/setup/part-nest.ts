@@ -1,0 +1,151 @@
+import { invariant } from '../num/invariant.ts';
+import { featurePath } from '../job/feature-path.ts';
+import type { Feature, Job, Nest } from '../job/job.ts';
+import { tangentsOf } from '../plane/tangents.ts';
+import type { Columns } from './columns.ts';
+import { landingOn, type Laid } from './landing.ts';
+import type { NestWalls } from './nest-walls.ts';
+import { blankInLayout } from './place.ts';
+import { strikeOf, type Striking } from './strike.ts';
+
+/** Over which it is told how a landing changes across the blank, mm. */
+const ARM_MM = 128;
+
+/**
+ * A nest round what the first placing cut out: both outlines go through the machine's errors of their own placing, the part's then
+ * through its pose there; the part is smaller, the nest larger by the radius error of its cutter. They touch at sides and at
+ * tangents of arcs, the nest's inside corners being relieved.
+ */
+export function partNest(
+  job: Job,
+  nest: Nest,
+  [first, second]: readonly [Laid, Laid],
+  striking: Striking,
+  strains: { readonly x: number; readonly y: number },
+  columns: Columns,
+): NestWalls {
+  const feature = featureNamed(job, nest.around!);
+  const { mirror } = second.placing;
+  const tangents = tangentsOf(featurePath(feature)).map(({ normalRad, at, radiusMm }) => ({
+    // The part is turned over: its normals are mirrored.
+    normal: {
+      a: (mirror === 'x' ? -1 : 1) * Math.cos(normalRad),
+      b: (mirror === 'y' ? -1 : 1) * Math.sin(normalRad),
+    },
+    at,
+    radiusMm,
+  }));
+  tangents.sort((one, other) => angle(one.normal) - angle(other.normal));
+  const cut = `feature ${feature.name}`;
+  const land = (x: number, y: number) =>
+    landingOn(job, first, { cut, at: { x, y }, height: 'face', strains: null }, columns);
+  const { x: cx, y: cy } = feature.at;
+  const [here, right, up] = [land(cx, cy), land(cx + ARM_MM, cy), land(cx, cy + ARM_MM)];
+  const strike = strikeOf(striking, { x: 0, y: 0 }, columns);
+  const above = nest.wallMm - striking.anchor.heightMm;
+  const clearance = columns.of({ kind: 'nest-clearance' });
+  const nestRadius = columns.of({ kind: 'cutter-radius', cutter: nest.cutter.name });
+  const partRadius = columns.of({ kind: 'cutter-radius', cutter: feature.cutter.name });
+  const push = columns.of({ kind: 'push-off', cut });
+  const count = tangents.length;
+  const normalA = new Float64Array(count);
+  const normalB = new Float64Array(count);
+  /** Where the nest's wall is along its normal, and the part's places as the blank lies unmoved. */
+  const wall = new Float64Array(count);
+  const partA = tangents.map(({ at }) => new Float64Array(at.length));
+  const partB = tangents.map(({ at }) => new Float64Array(at.length));
+  const map = new Float64Array(4);
+  let [growX, growY, smaller] = [0, 0, 0];
+  // A nest is looked at in the layout's own directions.
+  const flipX = mirror === 'x' ? -1 : 1;
+  const flipY = mirror === 'y' ? -1 : 1;
+  const lies = tangents.map(({ at }) => at.map((place) => blankInLayout(job, mirror, place)));
+  const origin = second.frame.origin;
+
+  return {
+    count,
+    normalA,
+    normalB,
+    load: (draws, i) => {
+      here.locate(draws, i);
+      right.locate(draws, i);
+      up.locate(draws, i);
+      const xx = (right.x() - here.x()) / ARM_MM;
+      const yx = (right.y() - here.y()) / ARM_MM;
+      const xy = (up.x() - here.x()) / ARM_MM;
+      const yy = (up.y() - here.y()) / ARM_MM;
+      map.set([xx, xy, yx, yy]);
+      growX = draws[strains.x + i]!;
+      growY = draws[strains.y + i]!;
+      smaller = draws[partRadius + i]! - draws[push + i]!;
+      strike.load(draws, i, above);
+      const [x0, y0] = [strike.x(), strike.y()];
+      const per = strike.perMm();
+      const larger = draws[clearance + i]! + draws[nestRadius + i]!;
+      for (let k = 0; k < count; k++) {
+        const { normal, at, radiusMm } = tangents[k]!;
+        // A side's normal turns with the machine's axes: it is the inverse transposed map of the nominal one.
+        const a = normal.a / (1 + per.xx);
+        const b = (normal.b - per.xy * a) / (1 + per.yy);
+        const long = Math.sqrt(a * a + b * b);
+        normalA[k] = a / long;
+        normalB[k] = b / long;
+        const { x, y } = lies[k]![0]!;
+        const wallX = x + x0 + per.xx * x + per.xy * y - origin.x;
+        const wallY = y + y0 + per.yy * y - origin.y;
+        const round = radiusMm === 0 ? 0 : roundReach(radiusMm, normalA[k]!, normalB[k]!, per);
+        wall[k] = normalA[k]! * wallX + normalB[k]! * wallY + round + larger;
+        for (let p = 0; p < at.length; p++) {
+          const [px, py] = [at[p]!.x, at[p]!.y];
+          const offX = here.x() + xx * (px - cx) + xy * (py - cy);
+          const offY = here.y() + yx * (px - cx) + yy * (py - cy);
+          const nominal = lies[k]![p]!;
+          partA[k]![p] = nominal.x - origin.x + flipX * (offX * (1 + growX) + growX * px);
+          partB[k]![p] = nominal.y - origin.y + flipY * (offY * (1 + growY) + growY * py);
+        }
+      }
+    },
+    gaps: (cos, sin, gaps) => {
+      for (let k = 0; k < count; k++) {
+        const a = cos * normalA[k]! + sin * normalB[k]!;
+        const b = cos * normalB[k]! - sin * normalA[k]!;
+        const { at, radiusMm } = tangents[k]!;
+        let most = -Infinity;
+        for (let p = 0; p < at.length; p++)
+          most = Math.max(most, a * partA[k]![p]! + b * partB[k]![p]!);
+        if (radiusMm !== 0) {
+          const [x, y] = [flipX * a * (1 + growX), flipY * b * (1 + growY)];
+          most += mappedReach(radiusMm, x, y, map);
+        }
+        gaps[k] = wall[k]! - (most - smaller);
+      }
+    },
+  };
+}
+
+function featureNamed(job: Job, name: string): Feature {
+  const found = job.features.find((feature) => feature.name === name);
+  invariant(found !== undefined, `no feature ${name} for the nest`);
+  return found;
+}
+
+const angle = ({ a, b }: { readonly a: number; readonly b: number }): number => Math.atan2(b, a);
+
+/** Reach of a disc that went through the machine's axes. */
+const roundReach = (
+  radiusMm: number,
+  a: number,
+  b: number,
+  per: { readonly xx: number; readonly xy: number; readonly yy: number },
+): number => {
+  const x = a + per.xx * a;
+  const y = b + per.xy * a + per.yy * b;
+  return radiusMm * Math.sqrt(x * x + y * y);
+};
+
+/** The same through any map less the identity: xx, xy, yx, yy. */
+const mappedReach = (radiusMm: number, a: number, b: number, map: Float64Array): number => {
+  const x = a + map[0]! * a + map[2]! * b;
+  const y = b + map[1]! * a + map[3]! * b;
+  return radiusMm * Math.sqrt(x * x + y * y);
+};

@@ -1,0 +1,150 @@
+/**
+ * Where a located blank can still go: it may turn a little, and at each turn (told by its sine `s`) be moved to any
+ * place of a convex set of the plane, mm. The set is read by rows: `f` across them, `e` along them.
+ * Mutable on purpose: one is turned again and again.
+ */
+export interface Play {
+  /** Turns it; false when nothing of the set is left there. */
+  readonly turn: (s: number) => boolean;
+  /** Sines between which something is left; null when it binds at every turn. */
+  readonly limits: () => readonly [number, number] | null;
+  /** After a turn: its area, mm². */
+  readonly area: () => number;
+  /** After a turn: the first and the last row. */
+  readonly low: () => number;
+  readonly high: () => number;
+  /** After a turn: where the row `f` begins and ends. */
+  readonly left: (f: number) => number;
+  readonly right: (f: number) => number;
+}
+
+/** A turn and a move out of a play. */
+export interface Taken {
+  s: number;
+  e: number;
+  f: number;
+}
+
+const STEPS = 16;
+const density = new Float64Array(STEPS + 1);
+
+/**
+ * A turn and a move, every one that is possible as likely as another, from three draws of 0 to 1: the turn by the areas,
+ * then the row by their lengths, then the place on it. Draws at their ends give the outermost turns and moves. The
+ * distribution is told by its values at 17 places with straight lines between, in a scale that makes its ends smooth; against
+ * dense sampling that is good to 0.1 % (tests/setup/play.test.ts).
+ */
+export function taken(play: Play, u: number, v: number, w: number, to: Taken): boolean {
+  const limits = play.limits();
+  if (limits === null) return false;
+  const [low, high] = limits;
+  const middle = (low + high) / 2;
+  const half = (high - low) / 2;
+  for (let j = 0; j <= STEPS; j++) {
+    const t = -1 + (2 * j) / STEPS;
+    density[j] = play.turn(middle + half * spread(t)) ? (1 - t * t) * play.area() : 0;
+  }
+  to.s = middle + half * spread(drawn(u));
+  takenAt(play, v, w, to);
+  return true;
+}
+
+/** Pushed towards larger `f` as far as it goes; `w` tells where along the last row it then lies. */
+export function pushed(play: Play, w: number, to: Taken): boolean {
+  const limits = play.limits();
+  if (limits === null) return false;
+  let [low, high] = limits;
+  const reach = (s: number): number => (play.turn(s) ? play.high() : -Infinity);
+  let one = high - GOLDEN * (high - low);
+  let other = low + GOLDEN * (high - low);
+  let atOne = reach(one);
+  let atOther = reach(other);
+  for (let step = 0; step < 64; step++) {
+    if (atOne < atOther) {
+      low = one;
+      one = other;
+      atOne = atOther;
+      other = low + GOLDEN * (high - low);
+      atOther = reach(other);
+    } else {
+      high = other;
+      other = one;
+      atOther = atOne;
+      one = high - GOLDEN * (high - low);
+      atOne = reach(one);
+    }
+  }
+  to.s = (low + high) / 2;
+  play.turn(to.s);
+  to.f = play.high();
+  to.e = between(play.left(to.f), play.right(to.f), w);
+  return true;
+}
+
+const GOLDEN = (Math.sqrt(5) - 1) / 2;
+
+function takenAt(play: Play, v: number, w: number, to: Taken): void {
+  play.turn(to.s);
+  const low = play.low();
+  const high = play.high();
+  const middle = (low + high) / 2;
+  const half = Math.max(0, (high - low) / 2);
+  for (let j = 0; j <= STEPS; j++) {
+    const t = -1 + (2 * j) / STEPS;
+    const f = middle + half * spread(t);
+    density[j] = (1 - t * t) * Math.max(0, play.right(f) - play.left(f));
+  }
+  to.f = middle + half * spread(drawn(v));
+  to.e = between(play.left(to.f), play.right(to.f), w);
+}
+
+/** A scale from -1 to 1 that is slow at its ends, where a set ends in a tip. */
+const spread = (t: number): number => (t * (3 - t * t)) / 2;
+
+const between = (left: number, right: number, share: number): number =>
+  right > left ? left + share * (right - left) : (left + right) / 2;
+
+/** The place from -1 to 1 below which the share `u` of the density lies. */
+function drawn(u: number): number {
+  let total = 0;
+  for (let j = 0; j < STEPS; j++) total += density[j]! + density[j + 1]!;
+  if (!(total > 0)) return 2 * u - 1;
+  let wanted = u * total;
+  for (let j = 0; j < STEPS; j++) {
+    const from = density[j]!;
+    const to = density[j + 1]!;
+    if (wanted <= from + to || j === STEPS - 1) {
+      const square = from * from + (to - from) * wanted;
+      const below = from + Math.sqrt(Math.max(0, square));
+      const share = below > 0 ? Math.min(1, wanted / below) : 0;
+      return -1 + (2 * (j + share)) / STEPS;
+    }
+    wanted -= from + to;
+  }
+  return 1;
+}
+
+/** Sines on both sides of one that is possible, up to which `turn` succeeds. */
+export function limitsFrom(
+  turn: (s: number) => boolean,
+  inside: number,
+): readonly [number, number] {
+  return [limitFrom(turn, inside, -1), limitFrom(turn, inside, 1)];
+}
+
+const LARGEST_TURN = 0.5;
+
+function limitFrom(turn: (s: number) => boolean, inside: number, way: 1 | -1): number {
+  let near = 0;
+  let far = 1e-5;
+  while (far < LARGEST_TURN && turn(inside + way * far)) {
+    near = far;
+    far *= 4;
+  }
+  for (let step = 0; step < 48; step++) {
+    const middle = (near + far) / 2;
+    if (turn(inside + way * middle)) near = middle;
+    else far = middle;
+  }
+  return inside + way * near;
+}

@@ -1,0 +1,157 @@
+import { limitsFrom, type Play } from './play.ts';
+
+/** Walls round a loose blank, each a line that no part of it may cross. Normals point outwards, counter-clockwise in order. */
+export interface Walls {
+  readonly count: number;
+  readonly normalA: Float64Array;
+  readonly normalB: Float64Array;
+  /** How far each still is from the blank along its normal when the blank is turned that much and not moved, mm. */
+  readonly gaps: (cos: number, sin: number, gaps: Float64Array) => void;
+}
+
+/** Two lines whose directions cross at less than this are parallel. */
+const PARALLEL = 1e-9;
+const ROUNDING_MM = 1e-11;
+/** How often walls push a blank off, and how much further than they must. */
+const PUSHES = 200;
+const PUSH_ON = 1.1;
+
+/** The play of what lies loosely within walls. */
+export interface WallPlay extends Play {
+  /** Where it lies when it binds: unturned, as near to its place within each wall as all let it, e and f. */
+  readonly middle: () => readonly [number, number];
+}
+
+/** Rows as in `Play`: `f` along (`alongA`, `alongB`), `e` clockwise of it. The set at one turn is a polygon. */
+export function wallPlay(walls: Walls, alongA: number, alongB: number): WallPlay {
+  const { count } = walls;
+  const ne = new Float64Array(count);
+  const nf = new Float64Array(count);
+  const gap = new Float64Array(count);
+  const line = new Int32Array(2 * count);
+  const atE = new Float64Array(count);
+  const atF = new Float64Array(count);
+  const e = new Float64Array(2 * count);
+  const f = new Float64Array(2 * count);
+  let corners = 0;
+
+  /** Cuts the plane by each wall in turn; the walls left over are `line`, from `first`. Null when nothing is left. */
+  const cut = (): boolean => {
+    let first = 0;
+    let last = -1;
+    for (let wall = 0; wall < count; wall++) {
+      while (last > first && isOut(last - 1, wall)) last--;
+      while (last > first && isOut(first, wall)) first++;
+      last++;
+      line[last] = wall;
+      if (last > first && !corner(line[last - 1]!, wall, last - 1)) return false;
+    }
+    while (last - first > 1 && isOut(last - 1, line[first]!)) last--;
+    while (last - first > 1 && isOut(first, line[last]!)) first++;
+    if (last - first < 2 || !corner(line[last]!, line[first]!, last)) return false;
+    corners = last - first + 1;
+    for (let k = 0; k < corners; k++) {
+      atE[k] = e[first + k]!;
+      atF[k] = f[first + k]!;
+    }
+    return isWithin();
+  };
+  const isOut = (at: number, wall: number): boolean =>
+    ne[wall]! * e[at]! + nf[wall]! * f[at]! > gap[wall]! + ROUNDING_MM;
+  const corner = (one: number, other: number, at: number): boolean => {
+    const cross = ne[one]! * nf[other]! - nf[one]! * ne[other]!;
+    if (Math.abs(cross) < PARALLEL) return false;
+    e[at] = (gap[one]! * nf[other]! - gap[other]! * nf[one]!) / cross;
+    f[at] = (ne[one]! * gap[other]! - ne[other]! * gap[one]!) / cross;
+    return true;
+  };
+  /** Walls that leave nothing still cross somewhere; their corners are then not all within. */
+  const isWithin = (): boolean => {
+    for (let k = 0; k < corners; k++)
+      for (let wall = 0; wall < count; wall++)
+        if (ne[wall]! * atE[k]! + nf[wall]! * atF[k]! > gap[wall]! + 1e3 * ROUNDING_MM)
+          return false;
+    return true;
+  };
+
+  const turn = (s: number): boolean => {
+    walls.gaps(Math.sqrt(1 - s * s), s, gap);
+    for (let wall = 0; wall < count; wall++) {
+      ne[wall] = walls.normalA[wall]! * alongB - walls.normalB[wall]! * alongA;
+      nf[wall] = walls.normalA[wall]! * alongA + walls.normalB[wall]! * alongB;
+    }
+    return cut();
+  };
+
+  const turnInside = (): number | null => {
+    let [s, moveE, moveF] = [0, 0, 0];
+    const before = new Float64Array(count);
+    for (let push = 0; push < PUSHES; push++) {
+      if (turn(s)) return s;
+      before.set(gap);
+      walls.gaps(Math.sqrt(1 - (s + TURN_STEP) ** 2), s + TURN_STEP, gap);
+      for (let wall = 0; wall < count; wall++) {
+        const over = ne[wall]! * moveE + nf[wall]! * moveF - before[wall]!;
+        if (over <= 0) continue;
+        const perTurn = (before[wall]! - gap[wall]!) / TURN_STEP;
+        const step = (PUSH_ON * over) / (1 + (perTurn / ARM_MM) ** 2);
+        moveE -= step * ne[wall]!;
+        moveF -= step * nf[wall]!;
+        s -= (step * perTurn) / (ARM_MM * ARM_MM);
+      }
+    }
+    return null;
+  };
+
+  const extreme = (way: 1 | -1): number => {
+    let most = -Infinity;
+    for (let k = 0; k < corners; k++) most = Math.max(most, way * atF[k]!);
+    return way * most;
+  };
+  const end = (f: number, way: 1 | -1): number => {
+    let least = Infinity;
+    for (let wall = 0; wall < count; wall++) {
+      const along = way * ne[wall]!;
+      if (along > PARALLEL) least = Math.min(least, (gap[wall]! - nf[wall]! * f) / along);
+    }
+    return way * least;
+  };
+  return {
+    turn,
+    middle: () => {
+      turn(0);
+      let [ee, ef, ff, ge, gf] = [0, 0, 0, 0, 0];
+      for (let wall = 0; wall < count; wall++) {
+        const [u, v] = [ne[wall]!, nf[wall]!];
+        ee += u * u;
+        ef += u * v;
+        ff += v * v;
+        ge += u * gap[wall]!;
+        gf += v * gap[wall]!;
+      }
+      const det = ee * ff - ef * ef;
+      return [(ge * ff - gf * ef) / det, (gf * ee - ge * ef) / det];
+    },
+    low: () => extreme(-1),
+    high: () => extreme(1),
+    left: (f) => end(f, -1),
+    right: (f) => end(f, 1),
+    limits: () => {
+      const inside = turn(0) ? 0 : turnInside();
+      return inside === null ? null : limitsFrom(turn, inside);
+    },
+    area: () => {
+      let twice = 0;
+      for (let k = 0; k < corners; k++) {
+        const next = k + 1 === corners ? 0 : k + 1;
+        twice += atE[k]! * atF[next]! - atF[k]! * atE[next]!;
+      }
+      return Math.max(0, twice / 2);
+    },
+  };
+}
+
+/** Over which a wall's gap is taken to change with the turn. */
+const TURN_STEP = 1e-6;
+/** Lever at which a turn counts as much as a move when a blank is pushed off its walls, mm. */
+const ARM_MM = 100;

@@ -66,7 +66,16 @@ export type Need =
       readonly feature: string;
       readonly along: 'x' | 'y';
       readonly limits: Limits;
-    };
+    }
+  | GoesOn;
+
+/** What comes of how the blank is located, without anybody asking: it must go on its dowels or into its nest. */
+export interface GoesOn {
+  readonly kind: 'goes-on';
+  readonly name: string;
+  /** Play on each side, mm: at least none. */
+  readonly limits: { readonly lowMm: 0; readonly highMm: null };
+}
 
 /** At least one of the two is given, and low is below high. */
 export interface Limits {

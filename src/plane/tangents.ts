@@ -11,7 +11,7 @@ export interface Tangent {
 }
 
 /** Arcs get a tangent at every so many degrees at least. */
-const STEP_RAD = Math.PI / 12;
+const STEP_RAD = Math.PI / 8;
 /** A side this much inside what a rubber band would enclose does not bear on it, mm. */
 const SLACK_MM = 1e-6;
 
@@ -28,8 +28,18 @@ export function tangentsOf(path: Path): readonly Tangent[] {
       return here > reach(normalRad) - SLACK_MM;
     })
     .toSorted((one, other) => one.normalRad - other.normalRad)
-    .filter((one, k, all) => k === 0 || one.normalRad - all[k - 1]!.normalRad > 1e-6);
+    .filter((one, _, all) => isBestOfItsWay(one, all));
 }
+
+/** Of tangents along one line a side, with both its ends, stands for the arcs that it joins; else the first. */
+function isBestOfItsWay(one: Tangent, all: readonly Tangent[]): boolean {
+  const same = all.filter(({ normalRad }) => Math.cos(normalRad - one.normalRad) > ONE_WAY);
+  const side = same.find(({ at }) => at.length > 1);
+  return one === (side ?? same[0]);
+}
+
+/** Cosine of an angle below which two normals are one, a millionth of a radian. */
+const ONE_WAY = 1 - 0.5e-12;
 
 function candidates(stretch: Stretch): readonly Tangent[] {
   if (stretch.kind === 'line') {

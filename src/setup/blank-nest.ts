@@ -58,6 +58,7 @@ export function blankNest(
 
   return {
     count: 4,
+    middle: [lengthMm / 2, depthMm / 2],
     normalA,
     normalB,
     load: (draws, i, shape) => {

@@ -30,6 +30,8 @@ export interface DiscPlay extends Play {
   /** Middle of the holes and of the pins. */
   readonly hole: () => readonly [number, number];
   readonly pin: () => readonly [number, number];
+  /** The least play that two of the pairs leave on each side, mm; below 0 they do not go on together. */
+  readonly spareMm: () => number;
 }
 
 /** What counts as within a play, mm: rounding. */
@@ -112,9 +114,21 @@ export function discPlay(pairs: Pairs, alongA: number, alongB: number): DiscPlay
     top(1);
     for (let k = 0; k < count; k++) {
       const [e, f] = [topE - ze[k]!, topF - zf[k]!];
-      if (Math.sqrt(e * e + f * f) > playMm[k]! + ROUNDING_MM) return false;
+      if (!(Math.sqrt(e * e + f * f) <= playMm[k]! + ROUNDING_MM)) return false;
     }
     return true;
+  };
+
+  /** Two holes whose distance differs from that of their dowels by more than both plays never go on, however turned. */
+  const spareMm = (): number => {
+    let least = Infinity;
+    for (let j = 0; j < count; j++)
+      for (let k = j + 1; k < count; k++) {
+        const hole = apartOf(ha[k]! - ha[j]!, hb[k]! - hb[j]!);
+        const pin = apartOf(qa[k]! - qa[j]!, qb[k]! - qb[j]!);
+        least = Math.min(least, (playMm[j]! + playMm[k]! - Math.abs(hole - pin)) / 2);
+      }
+    return least;
   };
 
   /**
@@ -169,10 +183,12 @@ export function discPlay(pairs: Pairs, alongA: number, alongB: number): DiscPlay
     sin: () => sin,
     hole: () => [holeA, holeB],
     pin: () => [pinA, pinB],
+    spareMm,
     low: () => lowF,
     high: () => topF,
     limits: () => {
       if (count === 2) return limitsOfTwo(pairs);
+      if (spareMm() < -ROUNDING_MM) return null;
       const inside = turn(0) ? 0 : turnInside();
       return inside === null ? null : limitsFrom(turn, inside);
     },

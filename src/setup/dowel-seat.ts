@@ -8,6 +8,9 @@ import type { Seat } from './seat.ts';
 import type { SeatFrame } from './seat-frame.ts';
 import { awayOf, takeUpColumns } from './take-up.ts';
 
+/** What is told to be lacking when nobody knows how much, mm. */
+const LEAST_LACK_MM = 1e-6;
+
 /**
  * Holes on dowels: about the best fit (middle on middle, line on line), anywhere that every hole's play allows, or pushed
  * one way. Where they bind at every turn the blank lies at the best fit. Source: registration.md rule 7.
@@ -31,6 +34,9 @@ export function dowelSeat(
     const v = 0.5 + draws[share.across + i]!;
     const w = 0.5 + draws[share.along + i]!;
     const isOn = takeUp === 'anywhere' ? taken(play, u, v, w, to) : pushed(play, w, to);
+    const spare = play.spareMm();
+    // Three or four may not go on although each two would.
+    pose.spareMm = isOn ? Math.max(0, spare) : Math.min(-LEAST_LACK_MM, spare);
     if (!isOn) to.s = to.e = to.f = 0;
     play.turn(to.s);
     const [cos, sin] = [play.cos(), play.sin()];

@@ -21,7 +21,9 @@ export function dowelSlide(
   const along = columns.of({ kind: 'take-up', placing: key, part: 'along' });
   const { holeA, holeB, pinA, pinB, playMm } = pairs;
   let share = 0;
+  let spareMm = 0;
   return {
+    spareMm: () => spareMm,
     load: (draws, i) => {
       meet(draws, i);
       share = way ?? 2 * draws[along + i]!;
@@ -32,6 +34,7 @@ export function dowelSlide(
       // The hole's middle off the pin's, across the fence: `off + k` times what it is off along it.
       const off = c + k * a - b;
       const square = 1 + k * k;
+      spareMm = playMm[0]! - Math.abs(off);
       const middle = (-k * off) / square;
       const free = middle * middle + (playMm[0]! * playMm[0]! - off * off) / square;
       return a + middle + share * Math.sqrt(Math.max(0, free));
@@ -40,4 +43,8 @@ export function dowelSlide(
 }
 
 /** Nothing stops it along the fence: it lies where it was laid. */
-export const FREE_SLIDE: Slide = { load: () => undefined, along: () => 0 };
+export const FREE_SLIDE: Slide = {
+  load: () => undefined,
+  along: () => 0,
+  spareMm: () => Infinity,
+};

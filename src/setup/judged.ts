@@ -55,6 +55,7 @@ function judged(need: Need, at: number): Judged {
     case 'wall':
     case 'depth':
     case 'size':
+    case 'goes-on':
       return plain(need, at, 1, 'mm', need.limits.lowMm, need.limits.highMm);
     default:
       return unreachable(need);

@@ -56,6 +56,10 @@ export function needReading(job: Job, need: Need, parts: PartsLanded): NeedReadi
     }
     case 'parallel':
       return turnBetween(need.features, parts);
+    case 'goes-on':
+      return (_draws, _i, out, at) => {
+        out[at] = parts.spareMm();
+      };
     default:
       return unreachable(need);
   }

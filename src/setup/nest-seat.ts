@@ -22,6 +22,7 @@ export function nestSeat(
   const share = takeUpColumns(key, takeUp, columns);
   const [alongA, alongB] = takeUp === 'anywhere' ? [0, 1] : awayOf(takeUp, frame);
   const play = wallPlay(walls, alongA, alongB);
+  const [midA, midB] = walls.middle;
   const to: Taken = { s: 0, e: 0, f: 0 };
   return (draws, i, shape, pose) => {
     walls.load(draws, i, shape);
@@ -29,12 +30,20 @@ export function nestSeat(
     const v = 0.5 + draws[share.across + i]!;
     const w = 0.5 + draws[share.along + i]!;
     const isIn = takeUp === 'anywhere' ? taken(play, u, v, w, to) : pushed(play, w, to);
-    if (!isIn) [to.s, to.e, to.f] = [0, ...play.middle()];
+    const { rest } = play;
+    play.turn(rest.s);
+    const room = play.roomAt(rest.e, rest.f);
+    pose.spareMm = isIn ? Math.max(0, room) : Math.min(0, room);
+    if (!isIn) [to.s, to.e, to.f] = [rest.s, rest.e, rest.f];
     const a = to.e * alongB + to.f * alongA;
     const b = -to.e * alongA + to.f * alongB;
-    pose.sin = to.s;
-    pose.cos = Math.sqrt(1 - to.s * to.s);
-    pose.backA = pose.cos * a + pose.sin * b;
-    pose.backB = pose.cos * b - pose.sin * a;
+    const sin = to.s;
+    const cos = Math.sqrt(1 - sin * sin);
+    const less = -(sin * sin) / (1 + cos);
+    pose.sin = sin;
+    pose.cos = cos;
+    // Turned back about its middle.
+    pose.backA = cos * a + sin * b + less * midA + sin * midB;
+    pose.backB = cos * b - sin * a + less * midB - sin * midA;
   };
 }

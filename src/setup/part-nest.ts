@@ -62,8 +62,11 @@ export function partNest(
   const lies = tangents.map(({ at }) => at.map((place) => blankInLayout(job, mirror, place)));
   const origin = second.frame.origin;
 
+  const lying = blankInLayout(job, mirror, feature.at);
+
   return {
     count,
+    middle: [lying.x - origin.x, lying.y - origin.y],
     normalA,
     normalB,
     load: (draws, i) => {

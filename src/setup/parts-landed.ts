@@ -24,6 +24,8 @@ export interface PartsLanded {
   readonly heights: () => Heights;
   /** The blank's own edges, as cut for the first placing, as `EdgeShapes.shape`. */
   readonly edges: () => Float64Array;
+  /** As in `TurnOver`. */
+  readonly spareMm: () => number;
   readonly work: () => readonly Load[];
 }
 
@@ -88,6 +90,7 @@ export function partsLanded(job: Job, columns: Columns): PartsLanded {
     outline,
     heights,
     edges: () => edges().shape,
+    spareMm: model.spareMm,
     work: () => work,
   };
 }

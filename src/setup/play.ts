@@ -59,7 +59,7 @@ export function pushed(play: Play, w: number, to: Taken): boolean {
   let other = low + GOLDEN * (high - low);
   let atOne = reach(one);
   let atOther = reach(other);
-  for (let step = 0; step < 64; step++) {
+  for (let step = 0; step < GOLDEN_STEPS; step++) {
     if (atOne < atOther) {
       low = one;
       one = other;
@@ -82,6 +82,8 @@ export function pushed(play: Play, w: number, to: Taken): boolean {
 }
 
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
+/** After so many the bracket, some thousandths at first, is as small as rounding leaves it. */
+const GOLDEN_STEPS = 50;
 
 function takenAt(play: Play, v: number, w: number, to: Taken): void {
   play.turn(to.s);
@@ -133,15 +135,18 @@ export function limitsFrom(
 }
 
 const LARGEST_TURN = 0.5;
+/** After so many the bracket, some thousandths at first, is below 1e-13. */
+const HALVINGS = 36;
 
 function limitFrom(turn: (s: number) => boolean, inside: number, way: 1 | -1): number {
   let near = 0;
   let far = 1e-5;
-  while (far < LARGEST_TURN && turn(inside + way * far)) {
+  while (turn(inside + way * far)) {
     near = far;
-    far *= 4;
+    if (far >= LARGEST_TURN) break;
+    far = Math.min(4 * far, LARGEST_TURN);
   }
-  for (let step = 0; step < 48; step++) {
+  for (let step = 0; step < HALVINGS; step++) {
     const middle = (near + far) / 2;
     if (turn(inside + way * middle)) near = middle;
     else far = middle;

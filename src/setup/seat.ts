@@ -28,6 +28,8 @@ export interface Slide {
    * fence so that its place across is `c + k` times the one along, and lay at `backB` a pass ago.
    */
   readonly along: (cos: number, sin: number, c: number, k: number, backB: number) => number;
+  /** Play left on each side after that, mm, as in `Pose`. */
+  readonly spareMm: () => number;
 }
 
 /** One placing that is pushed against a fence. */
@@ -138,6 +140,7 @@ export function seatOf(
       if (change < SETTLED_MM) break;
     }
     const fromSide = dragSide === null ? 0 : draws[dragSide + i]!;
+    pose.spareMm = slide.spareMm();
     pose.cos = cos;
     pose.sin = sin;
     pose.backA = backA + (cos * fromSide + sin * draws[dragFence + i]!);

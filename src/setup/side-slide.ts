@@ -40,6 +40,7 @@ export function sideSlide(
   let g2 = 0;
   let feltSide = 0;
   return {
+    spareMm: () => Infinity,
     load: (draws, i, shape) => {
       feltSide = felt(draws[side.bevel + i]!, job.blank.thickMm + draws[thick + i]!);
       kS = -shape[side.at + 1]! * side.sign;

@@ -28,6 +28,8 @@ export interface TurnOver {
    * the first placing, mm; of the trial laid last. Written to `x`, `y`.
    */
   readonly landing: (cut: string, face: Face, at: Point<'blank'>) => Landing;
+  /** Play left on each side of dowels or in a nest, the lesser of both placings, mm; infinite on stops. */
+  readonly spareMm: () => number;
 }
 
 interface Prepared extends Laid {
@@ -105,7 +107,8 @@ export function turnOverOf(job: Job, columns: Columns): TurnOver {
     const moved = laid === second ? strains : null;
     return landingOn(job, laid, { cut, at, height: 'face', strains: moved }, columns);
   };
-  return { lay, landing };
+  const spareMm = (): number => Math.min(first.pose.spareMm, second.pose.spareMm);
+  return { lay, landing, spareMm };
 }
 
 /** The hole lies where the first placing really cut it, in wood that has moved since. */

@@ -1,10 +1,12 @@
-import { limitsFrom, type Play } from './play.ts';
+import { limitsFrom, type Play, type Taken } from './play.ts';
 
 /** Walls round a loose blank, each a line that no part of it may cross. Normals point outwards, counter-clockwise in order. */
 export interface Walls {
   readonly count: number;
   readonly normalA: Float64Array;
   readonly normalB: Float64Array;
+  /** About here the blank is turned, mm. */
+  readonly middle: readonly [number, number];
   /** How far each still is from the blank along its normal when the blank is turned that much and not moved, mm. */
   readonly gaps: (cos: number, sin: number, gaps: Float64Array) => void;
 }
@@ -13,13 +15,15 @@ export interface Walls {
 const PARALLEL = 1e-9;
 const ROUNDING_MM = 1e-11;
 /** How often walls push a blank off, and how much further than they must. */
-const PUSHES = 200;
+const PUSHES = 40;
 const PUSH_ON = 1.1;
 
 /** The play of what lies loosely within walls. */
 export interface WallPlay extends Play {
-  /** Where it lies when it binds: unturned, as near to its place within each wall as all let it, e and f. */
-  readonly middle: () => readonly [number, number];
+  /** Where it lies when it binds, after `limits`: as near to its place within each wall as all let it. */
+  readonly rest: Readonly<Taken>;
+  /** After a turn: the least gap to a wall when it is moved there, mm; below 0 when it is through one. */
+  readonly roomAt: (e: number, f: number) => number;
 }
 
 /** Rows as in `Play`: `f` along (`alongA`, `alongB`), `e` clockwise of it. The set at one turn is a polygon. */
@@ -33,6 +37,7 @@ export function wallPlay(walls: Walls, alongA: number, alongB: number): WallPlay
   const atF = new Float64Array(count);
   const e = new Float64Array(2 * count);
   const f = new Float64Array(2 * count);
+  const before = new Float64Array(count);
   let corners = 0;
 
   /** Cuts the plane by each wall in turn; the walls left over are `line`, from `first`. Null when nothing is left. */
@@ -65,17 +70,33 @@ export function wallPlay(walls: Walls, alongA: number, alongB: number): WallPlay
     f[at] = (ne[one]! * gap[other]! - ne[other]! * gap[one]!) / cross;
     return true;
   };
-  /** Walls that leave nothing still cross somewhere; their corners are then not all within. */
+  /** Walls that leave nothing still cross somewhere; the middle of their corners is then not within all. */
   const isWithin = (): boolean => {
-    for (let k = 0; k < corners; k++)
-      for (let wall = 0; wall < count; wall++)
-        if (ne[wall]! * atE[k]! + nf[wall]! * atF[k]! > gap[wall]! + 1e3 * ROUNDING_MM)
-          return false;
+    let [e0, f0] = [0, 0];
+    for (let k = 0; k < corners; k++) {
+      e0 += atE[k]! / corners;
+      f0 += atF[k]! / corners;
+    }
+    for (let wall = 0; wall < count; wall++)
+      if (!(ne[wall]! * e0 + nf[wall]! * f0 <= gap[wall]! + 10 * ROUNDING_MM)) return false;
     return true;
   };
 
+  const [midA, midB] = walls.middle;
+  /** Gaps when it is turned about its middle. */
+  const read = (s: number): void => {
+    const cos = Math.sqrt(1 - s * s);
+    walls.gaps(cos, s, gap);
+    // cos - 1 without losing its digits.
+    const less = -(s * s) / (1 + cos);
+    const a = -less * midA + s * midB;
+    const b = -less * midB - s * midA;
+    for (let wall = 0; wall < count; wall++)
+      gap[wall] = gap[wall]! - walls.normalA[wall]! * a - walls.normalB[wall]! * b;
+  };
+
   const turn = (s: number): boolean => {
-    walls.gaps(Math.sqrt(1 - s * s), s, gap);
+    read(s);
     for (let wall = 0; wall < count; wall++) {
       ne[wall] = walls.normalA[wall]! * alongB - walls.normalB[wall]! * alongA;
       nf[wall] = walls.normalA[wall]! * alongA + walls.normalB[wall]! * alongB;
@@ -83,13 +104,49 @@ export function wallPlay(walls: Walls, alongA: number, alongB: number): WallPlay
     return cut();
   };
 
+  /** Where each gap is as near to nothing as all of them let it: the least sum of squares, in three passes from true. */
+  const rest: Taken = { s: 0, e: 0, f: 0 };
+  const settle = (): void => {
+    rest.s = rest.e = rest.f = 0;
+    for (let pass = 0; pass < 3; pass++) {
+      turn(rest.s + TURN_STEP);
+      before.set(gap);
+      turn(rest.s);
+      // Normal equations of gap = ne e + nf f + per s.
+      let [ee, ef, es, ff, fs, ss, ge, gf, gs] = [0, 0, 0, 0, 0, 0, 0, 0, 0];
+      for (let wall = 0; wall < count; wall++) {
+        const [u, v, g] = [ne[wall]!, nf[wall]!, gap[wall]!];
+        const per = (g - before[wall]!) / TURN_STEP;
+        ee += u * u;
+        ef += u * v;
+        es += u * per;
+        ff += v * v;
+        fs += v * per;
+        ss += per * per;
+        ge += u * g;
+        gf += v * g;
+        gs += per * g;
+      }
+      // The moves out of the first two, then the turn.
+      const det = ee * ff - ef * ef;
+      const [pe, pf] = [(es * ff - fs * ef) / det, (fs * ee - es * ef) / det];
+      const [qe, qf] = [(ge * ff - gf * ef) / det, (gf * ee - ge * ef) / det];
+      const stiff = ss - es * pe - fs * pf;
+      const by = stiff > 0 ? (gs - es * qe - fs * qf) / stiff : 0;
+      rest.s += by;
+      rest.e = qe - pe * by;
+      rest.f = qf - pf * by;
+    }
+  };
+
+  /** A turn at which something is left, near the rest; walls push the blank off until it is clear of all, or never. */
   const turnInside = (): number | null => {
-    let [s, moveE, moveF] = [0, 0, 0];
-    const before = new Float64Array(count);
+    settle();
+    let [s, moveE, moveF] = [rest.s, rest.e, rest.f];
     for (let push = 0; push < PUSHES; push++) {
       if (turn(s)) return s;
       before.set(gap);
-      walls.gaps(Math.sqrt(1 - (s + TURN_STEP) ** 2), s + TURN_STEP, gap);
+      read(s + TURN_STEP);
       for (let wall = 0; wall < count; wall++) {
         const over = ne[wall]! * moveE + nf[wall]! * moveF - before[wall]!;
         if (over <= 0) continue;
@@ -118,26 +175,19 @@ export function wallPlay(walls: Walls, alongA: number, alongB: number): WallPlay
   };
   return {
     turn,
-    middle: () => {
-      turn(0);
-      let [ee, ef, ff, ge, gf] = [0, 0, 0, 0, 0];
-      for (let wall = 0; wall < count; wall++) {
-        const [u, v] = [ne[wall]!, nf[wall]!];
-        ee += u * u;
-        ef += u * v;
-        ff += v * v;
-        ge += u * gap[wall]!;
-        gf += v * gap[wall]!;
-      }
-      const det = ee * ff - ef * ef;
-      return [(ge * ff - gf * ef) / det, (gf * ee - ge * ef) / det];
+    rest,
+    roomAt: (atE0, atF0) => {
+      let least = Infinity;
+      for (let wall = 0; wall < count; wall++)
+        least = Math.min(least, gap[wall]! - ne[wall]! * atE0 - nf[wall]! * atF0);
+      return least;
     },
     low: () => extreme(-1),
     high: () => extreme(1),
     left: (f) => end(f, -1),
     right: (f) => end(f, 1),
     limits: () => {
-      const inside = turn(0) ? 0 : turnInside();
+      const inside = turnInside();
       return inside === null ? null : limitsFrom(turn, inside);
     },
     area: () => {

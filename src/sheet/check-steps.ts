@@ -50,6 +50,8 @@ function howTo(job: StopsJob, need: Need): Html {
       return markup`measure how far ${need.features[1]} is turned against ${need.features[0]}, over 100 mm.`;
     case 'size':
       return markup`measure ${need.feature} along ${need.along.toUpperCase()}.`;
+    case 'goes-on':
+      return markup`feel how much play is left on each side, and write down if it had to be forced.`;
     default:
       return unreachable(need);
   }

@@ -55,7 +55,7 @@ export interface RadialPrediction extends AnyPrediction {
 /** A need that is judged by one figure; of a lip that figure is the smallest, unless only the largest is judged. */
 export interface PlainPrediction extends AnyPrediction {
   readonly shape: 'plain';
-  readonly kind: 'lip' | 'web' | 'wall' | 'depth' | 'meets' | 'parallel' | 'size';
+  readonly kind: 'lip' | 'web' | 'wall' | 'depth' | 'meets' | 'parallel' | 'size' | 'goes-on';
   readonly unit: 'mm' | 'mm per 100';
   /** A few hundred of the trials. */
   readonly sample: readonly number[];

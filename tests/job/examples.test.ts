@@ -10,8 +10,12 @@ import { newJobText, newShopText } from '../../src/job/starting.ts';
 import { readFromDisk, readTexts } from './from-disk.ts';
 
 const examples = [
+  'chime-box',
+  'clock-feet',
+  'compass-cover',
   'enclosure-lid',
   'gauge-lid',
+  'instrument-plate',
   'small-lids',
   'tray',
   'wall-clock',

@@ -1,5 +1,5 @@
 import { BATCH } from '../../src/num/batch.ts';
-import type { StopsJob } from '../../src/job/job.ts';
+import type { Job } from '../../src/job/job.ts';
 import { newColumns } from '../../src/setup/columns.ts';
 import { deviationKey } from '../../src/setup/deviation.ts';
 import { turnOverOf } from '../../src/setup/turnover.ts';
@@ -8,7 +8,7 @@ import { turnOverOf } from '../../src/setup/turnover.ts';
 export type Off = Readonly<Record<string, number>>;
 
 /** Back minus front at a blank point, mm, by the production model with one trial. */
-export function misalign(job: StopsJob, off: Off, at: { x: number; y: number }): [number, number] {
+export function misalign(job: Job, off: Off, at: { x: number; y: number }): [number, number] {
   const columns = newColumns();
   const model = turnOverOf(job, columns);
   const front = model.landing('front', 'front', at);
@@ -27,7 +27,7 @@ export function misalign(job: StopsJob, off: Off, at: { x: number; y: number }):
 }
 
 /** Keys that the job's model asks for. */
-export function keysOf(job: StopsJob): readonly string[] {
+export function keysOf(job: Job): readonly string[] {
   const columns = newColumns();
   const model = turnOverOf(job, columns);
   model.landing('front', 'front', { x: 1, y: 1 });

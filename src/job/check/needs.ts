@@ -38,6 +38,8 @@ export function checkNeeds(context: Context, known: Known): void {
 
 function checkNeed(context: Context, known: Known, { need, raw }: KnownNeed): void {
   switch (need.kind) {
+    case 'goes-on':
+      return;
     case 'misalignment':
       checkPoint(context, known.blank, need, raw);
       return;

@@ -15,6 +15,7 @@ import type { Drawer } from './cutters.ts';
 import { cuttersOf } from './cutters.ts';
 import { edgesOf } from './edges.ts';
 import { featuresOf } from './features.ts';
+import { goesOn } from './goes-on.ts';
 import { holdOf } from './hold.ts';
 import { pointMm } from './lengths.ts';
 import { locatingOf } from './locating.ts';
@@ -110,7 +111,10 @@ export function resolved(files: SoundFiles): Resolved {
       frontUp: zeroOfCopies(zero.frontUp, copies, written),
       backUp: zeroOfCopies(zero.backUp, copies, written),
     },
-    needs: needs.flatMap(({ need }) => copies.map((copy) => needOfCopy(need, copy))),
+    needs: [
+      ...needs.flatMap(({ need }) => copies.map((copy) => needOfCopy(need, copy))),
+      ...goesOn(locating),
+    ],
     parts: batch,
     hold,
     shop,

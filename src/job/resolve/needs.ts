@@ -20,7 +20,7 @@ export function needsOf(context: Context, raws: readonly RawNeed[]): readonly Kn
   });
 }
 
-type Kind = Need['kind'];
+type Kind = Exclude<Need['kind'], 'goes-on'>;
 
 /** By what each kind of need is judged. */
 const JUDGED_BY: Readonly<Record<Kind, 'within' | 'slope' | 'limits'>> = {

@@ -60,6 +60,9 @@ export function needOfCopy(need: Need, { suffix, by }: Copy): Need {
     case 'depth':
     case 'size':
       return { ...need, name, feature: need.feature + suffix };
+    // One blank, however many parts are in it.
+    case 'goes-on':
+      return need;
     default:
       return unreachable(need);
   }

@@ -101,6 +101,8 @@ export interface Blank {
   /** Strain of the wood between the placings, along X and along Y (pure numbers). */
   readonly movementX: Spread;
   readonly movementY: Spread;
+  /** Both come from one change of moisture, and so move together. */
+  readonly movesTogether: boolean;
   /** Thicker at the right, thicker at the upper edge (tangents), about the middle. */
   readonly thicknessTaperX: Spread;
   readonly thicknessTaperY: Spread;

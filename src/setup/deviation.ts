@@ -34,7 +34,8 @@ export type Deviation =
   | { readonly kind: 'bevel'; readonly edge: Edge }
   | { readonly kind: 'crook'; readonly edge: Edge }
   | { readonly kind: 'bump'; readonly edge: Edge; readonly alongMm: number }
-  | { readonly kind: 'movement'; readonly axis: Axis }
+  /** A strain along one axis; of both, that along the one that moves more. */
+  | { readonly kind: 'movement'; readonly axis: Axis | 'both' }
   | { readonly kind: 'fence-angle' }
   | { readonly kind: 'stop-square'; readonly which: 'first' | 'second' }
   | { readonly kind: 'spacing' }

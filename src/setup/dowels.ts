@@ -7,6 +7,7 @@ import { landingOn, type Laid } from './landing.ts';
 import { blankInLayout, cornerAt, frontUpCorner } from './place.ts';
 import { inFrame } from './seat-frame.ts';
 import { strikeOf } from './strike.ts';
+import type { Strains } from './wood-moves.ts';
 
 /** Holes of a blank and dowels of the bed as they really are in a trial, and how they meet in each placing. */
 export interface DowelPlaces {
@@ -35,7 +36,7 @@ export function dowelPlaces(
   job: Job,
   holes: DowelHoles,
   first: Laid,
-  strains: { readonly x: number; readonly y: number },
+  strains: Strains,
   columns: Columns,
 ): DowelPlaces {
   const places = holes.at.map((at) => blankInLayout(job, first.placing.mirror, at));
@@ -73,8 +74,8 @@ export function dowelPlaces(
       meet: (draws, i) => {
         for (let k = 0; k < met.length; k++) {
           const { hole, dowel, at, inFrame: nominal } = met[k]!;
-          const growX = isSecond ? draws[strains.x + i]! : 0;
-          const growY = isSecond ? draws[strains.y + i]! : 0;
+          const growX = isSecond ? strains.x : 0;
+          const growY = isSecond ? strains.y : 0;
           const offX = inBlank[hole]!.x() * (1 + growX) + growX * at.x;
           const offY = inBlank[hole]!.y() * (1 + growY) + growY * at.y;
           pairs.holeA[k] = nominal.a + frame.blankAlongSign * (alongX ? offX : offY);

@@ -8,6 +8,7 @@ import type { Pose } from './pose.ts';
 import type { SeatFrame } from './seat-frame.ts';
 import { strikeOf } from './strike.ts';
 import type { ZeroAnchor, ZeroFound } from './zero.ts';
+import type { Strains } from './wood-moves.ts';
 
 /** How far a cut lands from its nominal blank place, mm, blank frame as cut in the first placing. */
 export interface Landing {
@@ -31,7 +32,7 @@ export interface CutAt {
   readonly at: Point<'blank'>;
   /** At the face that is cut, or, of a hole that a dowel fills, at half the thickness. */
   readonly height: 'face' | 'half';
-  readonly strains: { readonly x: number; readonly y: number } | null;
+  readonly strains: Strains | null;
 }
 
 /** Where a cut lands in the blank, through the machine's error, the zero and the pose of its placing. */
@@ -68,8 +69,8 @@ export function landingOn(
       x = frame.along === 'x' ? inBlankA : inBlankB;
       y = frame.along === 'x' ? inBlankB : inBlankA;
       if (strains !== null) {
-        const growX = draws[strains.x + i]!;
-        const growY = draws[strains.y + i]!;
+        const growX = strains.x;
+        const growY = strains.y;
         x = (x - growX * at.x) / (1 + growX);
         y = (y - growY * at.y) / (1 + growY);
       }

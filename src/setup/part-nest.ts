@@ -7,6 +7,7 @@ import { landingOn, type Laid } from './landing.ts';
 import type { NestWalls } from './nest-walls.ts';
 import { blankInLayout } from './place.ts';
 import { strikeOf, type Striking } from './strike.ts';
+import type { Strains } from './wood-moves.ts';
 
 /** Over which it is told how a landing changes across the blank, mm. */
 const ARM_MM = 128;
@@ -21,7 +22,7 @@ export function partNest(
   nest: Nest,
   [first, second]: readonly [Laid, Laid],
   striking: Striking,
-  strains: { readonly x: number; readonly y: number },
+  strains: Strains,
   columns: Columns,
 ): NestWalls {
   const feature = featureNamed(job, nest.around!);
@@ -78,8 +79,8 @@ export function partNest(
       const xy = (up.x() - here.x()) / ARM_MM;
       const yy = (up.y() - here.y()) / ARM_MM;
       map.set([xx, xy, yx, yy]);
-      growX = draws[strains.x + i]!;
-      growY = draws[strains.y + i]!;
+      growX = strains.x;
+      growY = strains.y;
       smaller = draws[partRadius + i]! - draws[push + i]!;
       strike.load(draws, i, above);
       const [x0, y0] = [strike.x(), strike.y()];

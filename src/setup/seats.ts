@@ -16,6 +16,7 @@ import { seatOf, type Seat, type Slide } from './seat.ts';
 import { sideSlide } from './side-slide.ts';
 import type { Striking } from './strike.ts';
 import { contactColumns, placingKey } from './touching.ts';
+import type { Strains } from './wood-moves.ts';
 
 /** How both placings of a blank are seated, in their order. */
 export interface Seats {
@@ -29,8 +30,8 @@ export interface Seats {
 export interface Placings {
   readonly first: Laid & { readonly faces: Faces };
   readonly second: Laid & { readonly faces: Faces };
-  /** Columns of the wood's strains between them. */
-  readonly strains: { readonly x: number; readonly y: number };
+  /** The wood's strains between them. */
+  readonly strains: Strains;
   readonly keepsZero: boolean;
 }
 

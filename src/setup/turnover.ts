@@ -10,6 +10,7 @@ import type { Placing } from './placing.ts';
 import { newPose } from './pose.ts';
 import { seatFrameOf } from './seat-frame.ts';
 import { seatsOf } from './seats.ts';
+import { woodMoves } from './wood-moves.ts';
 import { holeFinder } from './zero-hole.ts';
 import { zeroFinder, type ZeroFinder } from './zero.ts';
 
@@ -42,10 +43,7 @@ export function turnOverOf(job: Job, columns: Columns): TurnOver {
   const [one, two] = job.first === 'front' ? [frontUp, backUp] : [backUp, frontUp];
   const edges = edgeShapes(job, columns);
   const zeros = { front: job.zero.frontUp.xy, back: job.zero.backUp.xy };
-  const strains = {
-    x: columns.of({ kind: 'movement', axis: 'x' }),
-    y: columns.of({ kind: 'movement', axis: 'y' }),
-  };
+  const strains = woodMoves(job, columns);
 
   const prepare = (placing: Placing, before: Prepared | null): Prepared => {
     const frame = seatFrameOf(job, placing);
@@ -59,7 +57,7 @@ export function turnOverOf(job: Job, columns: Columns): TurnOver {
       if (xy.kind === 'kept') return before!.zero;
       if (xy.kind !== 'hole') return zeroFinder(job, placing, frame, xy, faces, columns);
       const cut = holeCut(job, before!, xy, columns);
-      const hole = { ...cut, strainX: strains.x, strainY: strains.y };
+      const hole = { ...cut, strains };
       return holeFinder(job, placing, frame, hole, columns);
     };
     const finder = zero();
@@ -89,10 +87,11 @@ export function turnOverOf(job: Job, columns: Columns): TurnOver {
 
   const lay = (draws: Float64Array, i: number): void => {
     edges.load(draws, i);
+    strains.load(draws, i);
     seats.first(draws, i, edges.shape, first.pose);
     first.zero.find(draws, i, edges.shape, first.pose, first.found);
     seats.between(draws, i);
-    edges.swell(draws, i, draws[strains.x + i]!, draws[strains.y + i]!);
+    edges.swell(draws, i, strains.x, strains.y);
     seats.second(draws, i, edges.shape, second.pose);
     if (keepsZero) {
       second.found.dx = first.found.dx + (returns === null ? 0 : draws[returns.x + i]!);

@@ -5,6 +5,7 @@ import { blankInLayout } from './place.ts';
 import type { Placing } from './placing.ts';
 import { inFrame, type SeatFrame } from './seat-frame.ts';
 import { placingKey } from './touching.ts';
+import type { Strains } from './wood-moves.ts';
 import type { Landing } from './landing.ts';
 import { asLayout, type ZeroFinder } from './zero.ts';
 
@@ -12,8 +13,7 @@ import { asLayout, type ZeroFinder } from './zero.ts';
 export interface CutHole {
   readonly cut: Landing;
   readonly at: Point<'blank'>;
-  readonly strainX: number;
-  readonly strainY: number;
+  readonly strains: Strains;
 }
 
 /**
@@ -25,7 +25,7 @@ export function holeFinder(
   job: Job,
   placing: Placing,
   frame: SeatFrame,
-  { cut, at, strainX, strainY }: CutHole,
+  { cut, at, strains }: CutHole,
   columns: Columns,
 ): ZeroFinder {
   const place = blankInLayout(job, placing.mirror, at);
@@ -38,8 +38,7 @@ export function holeFinder(
     find: (draws, i, _shape, pose, found) => {
       cut.locate(draws, i);
       // The hole's centre in the blank as it is now, less its drawn place.
-      const growX = draws[strainX + i]!;
-      const growY = draws[strainY + i]!;
+      const { x: growX, y: growY } = strains;
       const offX = cut.x() * (1 + growX) + growX * at.x;
       const offY = cut.y() * (1 + growY) + growY * at.y;
       const alongX = frame.along === 'x';

@@ -1,4 +1,5 @@
 import { invariant, unreachable } from '../num/invariant.ts';
+import { limitsOf } from '../num/spread-of.ts';
 import type { Cutter, Feature, Fence, Job, Made, Spread, ZeroXy } from '../job/job.ts';
 import { jigCutterOf } from '../job/assumptions.ts';
 import type { Deviation, PlacingKey } from '../setup/deviation.ts';
@@ -74,6 +75,8 @@ function causeOf(job: Job, deviation: Deviation): Cause {
     case 'bump':
       return cause('bumps', 'bumps on the edges where they touch', blank.bumpSpread);
     case 'movement':
+      if (deviation.axis === 'both')
+        return cause('movement', 'the wood moving between placings', largerMovement(blank));
       return deviation.axis === 'x'
         ? cause('movement X', 'the wood moving along X between placings', blank.movementX)
         : cause('movement Y', 'the wood moving along Y between placings', blank.movementY);
@@ -145,6 +148,9 @@ const ROCKING: Spread = {
   origin: { kind: 'assumed', because: 'any rest between the two ends is as likely as another' },
   text: 'anywhere',
 };
+
+const largerMovement = ({ movementX, movementY }: Job['blank']): Spread =>
+  limitsOf(movementX.distribution)[1] > limitsOf(movementY.distribution)[1] ? movementX : movementY;
 
 function cutterNamed(job: Job, name: string): Cutter {
   const ofJig = jigCutterOf(job);

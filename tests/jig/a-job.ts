@@ -71,6 +71,7 @@ export function aJob(wish: Partial<Wish> = {}): StopsJob {
       bumpSpread: none,
       movementX: none,
       movementY: none,
+      movesTogether: false,
       thicknessTaperX: none,
       thicknessTaperY: none,
       cup: { hump: none, along: 'x', up: 'front', pressedFlat: true },

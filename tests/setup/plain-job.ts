@@ -52,6 +52,7 @@ const BASE: StopsJob = {
     bumpSpread: NONE,
     movementX: NONE,
     movementY: NONE,
+    movesTogether: false,
     thicknessTaperX: NONE,
     thicknessTaperY: NONE,
     cup: { hump: NONE, along: 'x', up: 'front', pressedFlat: true },

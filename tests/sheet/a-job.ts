@@ -76,6 +76,7 @@ export const clock: StopsJob = {
     bumpSpread: none,
     movementX: none,
     movementY: none,
+    movesTogether: false,
     thicknessTaperX: none,
     thicknessTaperY: none,
     cup: { hump: none, along: 'x', up: 'front', pressedFlat: true },

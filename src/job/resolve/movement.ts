@@ -1,6 +1,6 @@
 import { invariant } from '../../num/invariant.ts';
 import { DEFAULTS } from '../defaults.ts';
-import type { Spread } from '../job.ts';
+import type { Blank, Spread } from '../job.ts';
 import type { RawBetween, RawBlank } from '../schema/raw-job.ts';
 import { readHumidity, readTemperature } from '../text/air.ts';
 import type { Wait } from '../wood/movement.ts';
@@ -17,9 +17,13 @@ export function movementsOf(
   raw: RawBlank,
   between: RawBetween | undefined,
   thickMm: number,
-): { readonly movementX: Spread; readonly movementY: Spread } {
+): Pick<Blank, 'movementX' | 'movementY' | 'movesTogether'> {
   if (between === undefined)
-    return { movementX: stated(context, raw, 'x'), movementY: stated(context, raw, 'y') };
+    return {
+      movementX: stated(context, raw, 'x'),
+      movementY: stated(context, raw, 'y'),
+      movesTogether: false,
+    };
   if (raw.movement !== undefined)
     fault(
       context,
@@ -42,7 +46,11 @@ export function movementsOf(
   const air = `${between.hours} h in air of ${String(between.humidity)}`;
   const spread = (largest: number): Spread =>
     estimate(largest, `${air}; ${movement.because}; an estimate`);
-  return { movementX: spread(movement.largestX), movementY: spread(movement.largestY) };
+  return {
+    movementX: spread(movement.largestX),
+    movementY: spread(movement.largestY),
+    movesTogether: true,
+  };
 }
 
 /** Moisture, %, for which the coefficients of the table hold. */

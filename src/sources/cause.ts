@@ -14,6 +14,6 @@ export function cause(id: string, words: string, spread: Spread): Cause {
 export const isNil = ({ distribution }: Spread): boolean =>
   distribution.kind === 'exactly' && distribution.value === 0;
 
-/** A spread of what cannot happen without another: nothing where that is switched off. */
-export const onlyWith = (other: Spread, spread: Spread): Spread =>
-  isNil(other) ? { ...spread, distribution: { kind: 'exactly', value: 0 } } : spread;
+/** A spread of what cannot happen without any of some others: nothing where all those are switched off. */
+export const onlyWith = (others: readonly Spread[], spread: Spread): Spread =>
+  others.every(isNil) ? { ...spread, distribution: { kind: 'exactly', value: 0 } } : spread;

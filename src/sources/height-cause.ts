@@ -26,7 +26,7 @@ export function heightCause(job: Job, deviation: HeightDeviation): Cause {
       return cause(
         'side of the cup',
         'which face the cup stands up on',
-        onlyWith(blank.cup.hump, EITHER_FACE),
+        onlyWith([blank.cup.hump], EITHER_FACE),
       );
     case 'swarf':
       return cause('swarf', 'swarf under the blank', blank.swarf);

@@ -93,7 +93,7 @@ function causeOf(job: Job, deviation: Deviation): Cause {
       return cause(
         'rocking',
         'a bulging edge rocking on the arm',
-        onlyWith(blank.crookSpread, ROCKING),
+        onlyWith([blank.crookSpread], ROCKING),
       );
     case 'zero-touch':
       return cause(

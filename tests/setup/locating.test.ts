@@ -1,7 +1,7 @@
 // Source of every row: tests/reference/geometry.md section 3. All computed independently (marked D there: no
 // published numeric example of locator errors could be read), linear and by an exact solution.
 import { describe, expect, it } from 'vitest';
-import type { Job } from '../../src/job/job.ts';
+import type { StopsJob } from '../../src/job/job.ts';
 import { comeTo } from './come-to.ts';
 import { blankMoved } from './lands.ts';
 import { misalign } from './misalign.ts';
@@ -15,7 +15,7 @@ interface Stops {
 }
 
 /** A blank 16 thick against buttons 8 high, at these distances from the near-left corner. */
-function jobOf({ widthMm, heightMm, fenceMm, sideMm }: Stops): Job {
+function jobOf({ widthMm, heightMm, fenceMm, sideMm }: Stops): StopsJob {
   const plain = plainJob();
   return {
     ...plain,
@@ -134,7 +134,7 @@ describe('six locators', () => {
   ] as const)('and the point %j on the upper face moves by %j', ([x, y], [dx, dy, dz]) => {
     it('in height: where z was touched on the bed at the corner, a cut is deeper by what the bed is higher', () => {
       // Our blank has no height of its own above the machine: only heights against the place of the touch count.
-      const touched: Job = {
+      const touched: StopsJob = {
         ...job,
         features: [
           {

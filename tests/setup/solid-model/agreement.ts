@@ -1,4 +1,4 @@
-import type { Edge, Job, Need } from '../../../src/job/job.ts';
+import type { Edge, StopsJob, Need } from '../../../src/job/job.ts';
 import { placingsOf } from '../../../src/setup/place.ts';
 import { deviationKey } from '../../../src/setup/deviation.ts';
 import { misfitModel } from '../../../src/setup/misfit.ts';
@@ -25,13 +25,13 @@ export function solidAgreement(setUp: SetUp): { apartMm: number; allowedMm: numb
 }
 
 /** Edges that lie against a fence arm hollow or straight: one that bulges can rest anywhere, so nothing is to be found. */
-function notRocking(job: Job, off: Off): Off {
+function notRocking(job: StopsJob, off: Off): Off {
   if (job.stops.fenceTouch.kind !== 'arm') return off;
   const { frontUp, backUp } = placingsOf(job);
   const key = (edge: Edge): string => `crook/${edge}`;
   return Object.fromEntries(
     Object.entries(off).map(([name, value]) =>
-      name === key(frontUp.fence.edge) || name === key(backUp.fence.edge)
+      name === key(frontUp.base.edge) || name === key(backUp.base.edge)
         ? [name, -Math.abs(value)]
         : [name, value],
     ),

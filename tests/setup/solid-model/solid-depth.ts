@@ -1,4 +1,4 @@
-import type { Feature, Job } from '../../../src/job/job.ts';
+import type { Feature, StopsJob } from '../../../src/job/job.ts';
 import type { Off } from '../misalign.ts';
 import type { XY } from '../second-model/vectors.ts';
 import { leastCost, type Row } from './linear-programme.ts';
@@ -14,13 +14,13 @@ interface Lying {
 }
 
 /** How deep a cut really is below the real face at a place of the blank, mm. */
-export function solidDepth(job: Job, off: Off, feature: Feature): (at: XY) => number {
+export function solidDepth(job: StopsJob, off: Off, feature: Feature): (at: XY) => number {
   const { topAt, zeroMm } = lyingFor(job, off, feature);
   return (at) => topAt(at) - (zeroMm - feature.depthMm);
 }
 
 /** The least web over where two upright rectangles overlap, by a linear programme: it is a plane there. */
-export function leastSolidWeb(job: Job, off: Off, one: Feature, other: Feature): number {
+export function leastSolidWeb(job: StopsJob, off: Off, one: Feature, other: Feature): number {
   const depths = [solidDepth(job, off, one), solidDepth(job, off, other)];
   const web = (at: XY): number =>
     depths.reduce((left, deep) => left - deep(at), thickAt(job, off, at));
@@ -43,14 +43,14 @@ function sidesOf({ shape, at }: Feature): readonly Row[] {
   ];
 }
 
-function thickAt({ blank }: Job, off: Off, { x, y }: XY): number {
+function thickAt({ blank }: StopsJob, off: Off, { x, y }: XY): number {
   const get = (key: string): number => off[key] ?? 0;
   const corner = blank.thickMm + get('thickness');
   const [perX, perY] = [get('thickness-taper/x'), get('thickness-taper/y')];
   return corner - perX * (blank.widthMm / 2) - perY * (blank.heightMm / 2) + perX * x + perY * y;
 }
 
-function lyingFor(job: Job, off: Off, feature: Feature): Lying {
+function lyingFor(job: StopsJob, off: Off, feature: Feature): Lying {
   const get = (key: string): number => off[key] ?? 0;
   const isFront = feature.face === 'front';
   const key = isFront ? 'front-up' : 'back-up';
@@ -96,7 +96,7 @@ function spotHeight(off: Off, about: XY): number {
 }
 
 /** How far the underside is off the bed because the blank is an arch: it sinks until its lowest line touches. */
-function standsOff({ blank }: Job, off: Off, isFrontUp: boolean, at: XY): number {
+function standsOff({ blank }: StopsJob, off: Off, isFrontUp: boolean, at: XY): number {
   if (blank.cup.pressedFlat) return 0;
   const hump = off['cup'] ?? 0;
   const upFront = blank.cup.up === null ? (off['cup-side'] ?? 0) >= 0 : blank.cup.up === 'front';

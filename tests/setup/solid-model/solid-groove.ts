@@ -1,4 +1,4 @@
-import type { Feature, Job } from '../../../src/job/job.ts';
+import type { Feature, StopsJob } from '../../../src/job/job.ts';
 import type { Off } from '../misalign.ts';
 import type { XY } from '../second-model/vectors.ts';
 import { solidDepth } from './solid-depth.ts';
@@ -13,7 +13,7 @@ const GOLDEN = (Math.sqrt(5) - 1) / 2;
  * Size of a round or rectangular V groove at the face, mm, along `x` or `y`, as the trace of a cone: at each place
  * of its way the cutter opens a circle as wide as it is deep there. The machine is otherwise true.
  */
-export function grooveSize(job: Job, off: Off, feature: Feature, along: 'x' | 'y'): number {
+export function grooveSize(job: StopsJob, off: Off, feature: Feature, along: 'x' | 'y'): number {
   const { cutter, depthMm, at } = feature;
   const get = (key: string): number => off[key] ?? 0;
   const tangent = Math.tan(cutter.vee!.includedRad / 2);

@@ -1,4 +1,4 @@
-import type { Face, Feature, Job } from '../../../src/job/job.ts';
+import type { Face, Feature, StopsJob } from '../../../src/job/job.ts';
 import { blankInLayout, placingsOf } from '../../../src/setup/place.ts';
 import type { Placing } from '../../../src/setup/placing.ts';
 import type { Off } from '../misalign.ts';
@@ -15,7 +15,7 @@ export interface SolidTurnOver {
   readonly lands: (cut: string, face: Face, at: XY) => XY;
 }
 
-export function solidTurnOver(job: Job, off: Off): SolidTurnOver {
+export function solidTurnOver(job: StopsJob, off: Off): SolidTurnOver {
   const { frontUp, backUp } = placingsOf(job);
   const [one, two] = job.first === 'front' ? [frontUp, backUp] : [backUp, frontUp];
   const first = laidOf(job, off, one);
@@ -36,7 +36,7 @@ export function solidTurnOver(job: Job, off: Off): SolidTurnOver {
   };
 }
 
-function laidOf(job: Job, off: Off, placing: Placing): Laid {
+function laidOf(job: StopsJob, off: Off, placing: Placing): Laid {
   const blank = realBlank(job, off, placing);
   const stops = realStops(job, off);
   return { job, off, placing, blank, stops, lie: solidSeated(job, off, placing, blank, stops) };

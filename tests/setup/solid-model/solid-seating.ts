@@ -1,4 +1,4 @@
-import type { Edge, Job } from '../../../src/job/job.ts';
+import type { Edge, StopsJob } from '../../../src/job/job.ts';
 import type { Placing } from '../../../src/setup/placing.ts';
 import type { Off } from '../misalign.ts';
 import { touchesOf, type Touch } from '../second-model/contacts.ts';
@@ -35,7 +35,7 @@ const MOST_STEPS = 30;
  * linear programmes, each about the pose that the last one gave.
  */
 export function solidSeated(
-  job: Job,
+  job: StopsJob,
   off: Off,
   placing: Placing,
   blank: RealBlank,
@@ -80,7 +80,7 @@ export function solidSeated(
 }
 
 /** Heights of the upright face that can be the first to touch: an edge face is flat, so its ends. */
-function heightsOf({ stops: { band } }: Job): readonly number[] {
+function heightsOf({ stops: { band } }: StopsJob): readonly number[] {
   return band.kind === 'plain' ? [0, band.heightMm] : [band.touchHeightMm];
 }
 

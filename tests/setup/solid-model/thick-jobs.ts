@@ -1,10 +1,10 @@
 import fc from 'fast-check';
-import type { Cutter, Feature, Job, Need, ZeroZ } from '../../../src/job/job.ts';
+import type { Cutter, Feature, StopsJob, Need, ZeroZ } from '../../../src/job/job.ts';
 import { FLAT6, NONE, PAPER, plainJob } from '../plain-job.ts';
 
 /** A random job of which only heights matter, and the luck that says what is off. */
 export interface ThickJob {
-  readonly job: Job;
+  readonly job: StopsJob;
   readonly seed: number;
 }
 
@@ -84,8 +84,8 @@ const beside = fc.integer({ min: -9, max: 9 });
 
 export const thickJob: fc.Arbitrary<ThickJob> = fc
   .record({
-    turn: fc.constantFrom<Job['turn']>('about-x', 'about-y'),
-    first: fc.constantFrom<Job['first']>('front', 'back'),
+    turn: fc.constantFrom<StopsJob['turn']>('about-x', 'about-y'),
+    first: fc.constantFrom<StopsJob['first']>('front', 'back'),
     along: fc.constantFrom<'x' | 'y'>('x', 'y'),
     up: fc.constantFrom<'front' | 'back' | null>('front', 'back', null),
     pressedFlat: fc.boolean(),

@@ -35,7 +35,8 @@ export const apart = (a: readonly [number, number], b: readonly [number, number]
   Math.hypot(a[0] - b[0], a[1] - b[1]);
 
 /** How far apart two models may be: rounding, and what production's passes leave. */
-export const roundingMm = (job: StopsJob, off: Off): number => ROUNDING_MM + leftByPassesMm(job, off);
+export const roundingMm = (job: StopsJob, off: Off): number =>
+  ROUNDING_MM + leftByPassesMm(job, off);
 
 /** Places of up to 400 mm are rounded to 6e-14 mm, and levers and nested roots multiply that. */
 const ROUNDING_MM = 1e-9;

@@ -28,12 +28,12 @@ describe('a solid with leaning edges on upright stops', () => {
 });
 
 describe('a solid on an uneven bed', () => {
-  it('is cut as deep as the production model says, and leaves the same webs and V grooves, on 15 jobs', () => {
+  it('is cut as deep as the production model says, and leaves the same webs and V grooves, on 10 jobs', () => {
     fc.assert(
       fc.property(thickJob, (one) => {
         for (const apartMm of thicknessAgreement(one)) expect(apartMm).toBeLessThan(1e-9);
       }),
-      { seed: 23, numRuns: 15 },
+      { seed: 23, numRuns: 10 },
     );
   });
 });

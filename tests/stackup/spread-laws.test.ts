@@ -31,6 +31,6 @@ describe('a wider spread', () => {
     ['parallel', /machine lean|fence angle|blank square/],
   ] as const)('never narrows a need: %s', (name, ids) => {
     const job = wholeShopJob(({ needs }) => ({ needs: [needs[indexOf(name)]!] }));
-    expectWideningWidens(job, 3000, (id) => ids.test(id));
+    expectWideningWidens(job, 2000, (id) => ids.test(id));
   });
 });

@@ -1,7 +1,7 @@
 import { unreachable } from '../num/invariant.ts';
 import type { Job, Spread } from '../job/job.ts';
 import type { Deviation } from '../setup/deviation.ts';
-import { cause, type Cause } from './cause.ts';
+import { cause, onlyWith, type Cause } from './cause.ts';
 
 /** Deviations that act on depths and thicknesses only. */
 export type HeightDeviation = Extract<
@@ -23,7 +23,11 @@ export function heightCause(job: Job, deviation: HeightDeviation): Cause {
     case 'cup':
       return cause('cup', 'the blank being cupped', blank.cup.hump);
     case 'cup-side':
-      return cause('side of the cup', 'which face the cup stands up on', EITHER_FACE);
+      return cause(
+        'side of the cup',
+        'which face the cup stands up on',
+        onlyWith([blank.cup.hump], EITHER_FACE),
+      );
     case 'swarf':
       return cause('swarf', 'swarf under the blank', blank.swarf);
     case 'bed-lean':

@@ -2,7 +2,7 @@ import { invariant, unreachable } from '../num/invariant.ts';
 import type { DowelHoles, Job, Spread } from '../job/job.ts';
 import type { Deviation } from '../setup/deviation.ts';
 import { dowelHolesOf } from '../setup/place.ts';
-import { cause, type Cause } from './cause.ts';
+import { cause, onlyWith, type Cause } from './cause.ts';
 
 /** What lets a blank lie a little elsewhere on its dowels or in its nest. */
 export function looseCause(
@@ -36,7 +36,7 @@ export function looseCause(
       return cause(
         `play ${deviation.placing}`,
         `where in its play the blank comes to lie, ${PLACING[deviation.placing]}`,
-        ANYWHERE,
+        playSpread(job),
       );
     default:
       return unreachable(deviation);
@@ -54,6 +54,15 @@ const ANYWHERE: Spread = {
   },
   text: 'anywhere',
 };
+
+/** A dowel that fills its hole leaves no play; in a nest, the size of the blank leaves some as well. */
+function playSpread(job: Job): Spread {
+  const holes = dowelHolesOf(job);
+  if (holes === null) return ANYWHERE;
+  const { clearance } = holes;
+  const sizes = clearance.kind === 'stated' ? [clearance.spread] : [clearance.pin, clearance.hole];
+  return onlyWith(sizes, ANYWHERE);
+}
 
 function clearanceCause(
   { clearance }: DowelHoles,

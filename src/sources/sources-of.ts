@@ -4,7 +4,7 @@ import type { Cutter, Feature, Fence, Job, Made, Spread, ZeroXy } from '../job/j
 import { jigCutterOf } from '../job/assumptions.ts';
 import type { Deviation, PlacingKey } from '../setup/deviation.ts';
 import { fenceOf } from '../setup/place.ts';
-import { cause, type Cause } from './cause.ts';
+import { cause, isNil, onlyWith, type Cause } from './cause.ts';
 import { heightCause } from './height-cause.ts';
 import { looseCause } from './loose-cause.ts';
 import type { Source } from './source.ts';
@@ -14,7 +14,7 @@ export function sourcesOf(job: Job, deviations: readonly Deviation[]): readonly 
   const byId = new Map<string, Source & { deviations: number[] }>();
   deviations.forEach((deviation, index) => {
     const { id, words, spread } = causeOf(job, deviation);
-    if (spread.distribution.kind === 'exactly' && spread.distribution.value === 0) return;
+    if (isNil(spread)) return;
     const known = byId.get(id);
     if (known !== undefined) {
       known.deviations.push(index);
@@ -93,7 +93,11 @@ function causeOf(job: Job, deviation: Deviation): Cause {
     case 'clamp-drag':
       return cause('clamp drag', 'clamps dragging the blank off the stops', hold.clampDrag);
     case 'rock':
-      return cause('rocking', 'a bulging edge rocking on the arm', ROCKING);
+      return cause(
+        'rocking',
+        'a bulging edge rocking on the arm',
+        onlyWith([blank.crookSpread], ROCKING),
+      );
     case 'zero-touch':
       return cause(
         `zero touch ${deviation.placing}`,

@@ -1,15 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Corner, Edge, StopsJob, Touch, ZeroXy } from '../../src/job/job.ts';
+import type { Corner, Edge, StopsJob } from '../../src/job/job.ts';
+import { bench, BENCH_MM, SECOND_MM, smallOff } from './benches.ts';
+import { mirroredJob, mirroredOff } from './mirrored.ts';
 import { keysOf, misalign, type Off } from './misalign.ts';
-import { FLAT6, NONE, PAPER, plainJob } from './plain-job.ts';
+import { plainJob } from './plain-job.ts';
 
 // Random set-ups with everything off at once. Mirroring or transposing the whole bench must do the
 // same to the result. The blank's own frame hangs on its lower-left corner, so a mirrored blank is
 // described from its other corner: the two descriptions differ by the square of what is off.
 
-const W = 280;
-const H = 180;
+const { x: W, y: H } = BENCH_MM;
 
 interface SetUp {
   readonly job: StopsJob;
@@ -17,137 +18,19 @@ interface SetUp {
   readonly at: { readonly x: number; readonly y: number };
 }
 
-const zeroKind = fc.constantFrom<'stops' | 'edges' | 'middle'>('stops', 'edges', 'middle');
-const touch = (from: number, to: number): fc.Arbitrary<Touch> =>
-  fc.oneof(
-    fc.constant<Touch>({ kind: 'buttons', atMm: [from, to] }),
-    fc.constant<Touch>({ kind: 'arm', fromMm: from, toMm: to }),
-  );
-
 const setUp: fc.Arbitrary<SetUp> = fc
-  .record({
-    opposite: fc.boolean(),
-    aboutX: fc.boolean(),
-    alongY: fc.boolean(),
-    milled: fc.boolean(),
-    far: fc.boolean(),
-    first: zeroKind,
-    second: fc.option(zeroKind),
-    fence: touch(30, 150),
-    side: fc.oneof(fc.constant<Touch>({ kind: 'buttons', atMm: [70] }), touch(20, 120)),
-    backFirst: fc.boolean(),
-    seed: fc.integer({ min: 1, max: 1e6 }),
-    x: fc.integer({ min: 0, max: W }),
-    y: fc.integer({ min: 0, max: H }),
-  })
-  .map((r) => {
-    // An opposite corner lies along the turned direction.
-    const alongY = r.opposite ? r.aboutX : r.alongY;
-    const near = r.far && !alongY ? 'far' : 'near';
-    const frontUp: Corner = `${near}-left`;
-    const backUp: Corner = r.opposite ? (alongY ? 'far-left' : `${near}-right`) : frontUp;
-    const plain = plainJob();
-    const zero = (kind: 'stops' | 'edges' | 'middle'): ZeroXy => ({ kind, at: null, tool: PAPER });
-    const held: ZeroXy = { kind: 'kept', how: 'held', extra: null };
-    const [one, two] = [zero(r.first), r.second === null ? held : zero(r.second)];
-    const fence: Edge = alongY ? 'left' : near === 'far' ? 'upper' : 'lower';
-    const job: StopsJob = {
-      ...plain,
-      first: r.backFirst ? 'back' : 'front',
-      turn: r.aboutX ? 'about-x' : 'about-y',
-      stops: {
-        ...plain.stops,
-        corner: { frontUp, backUp },
-        fence,
-        fenceTouch: r.fence,
-        sideTouch: r.side,
-        made: r.milled
-          ? { kind: 'milled-in-place', cutter: FLAT6 }
-          : { kind: 'set-by-hand', angle: NONE, square: NONE, spacing: NONE },
-      },
-      zero: {
-        frontUp: { ...plain.zero.frontUp, xy: r.backFirst ? two : one },
-        backUp: { ...plain.zero.backUp, xy: r.backFirst ? one : two },
-      },
-    };
-    return { job, off: randomOff(job, r.seed), at: { x: r.x, y: r.y } };
-  });
-
-const SIZE = 1e-4;
-
-/** Leans 1e-4 / 100, lengths 1e-4, one-sided ones positive, by a small generator of our own. */
-function randomOff(job: StopsJob, seed: number): Off {
-  let state = seed;
-  const next = (): number => {
-    state = (Math.imul(state, 1103515245) + 12345) >>> 0;
-    return state / 2 ** 31 - 1;
-  };
-  return Object.fromEntries(
-    keysOf(job).map((key) => {
-      const value = next();
-      if (key.startsWith('rock')) return [key, (value + 1) / 2];
-      if (/^(seat-gap|give|clamp-drag)/.test(key)) return [key, Math.abs(value) * SIZE];
-      const isLean =
-        /^(machine-lean|scale|cutter-lean|square|taper|bevel|crook|movement|fence-angle|stop-square)/.test(
-          key,
-        );
-      return [key, value * (isLean ? SIZE / 100 : SIZE)];
-    }),
-  );
-}
-
-/** Second-order terms: 1e-4 over a lever of 280 / 120. */
-const SECOND = 40 * SIZE * SIZE;
-
-const swapWords = (text: string, pairs: readonly (readonly [string, string])[]): string =>
-  text.replace(/lower|upper|left|right|near|far/g, (word) => {
-    for (const [a, b] of pairs) {
-      if (word === a) return b;
-      if (word === b) return a;
-    }
-    return word;
-  });
-
-function mirrored({ job, off, at }: SetUp): SetUp {
-  const word = (text: string): string => swapWords(text, [['left', 'right']]);
-  const corner = {
-    frontUp: word(job.stops.corner.frontUp) as Corner,
-    backUp: word(job.stops.corner.backUp) as Corner,
-  };
-  const flipped: Record<string, number> = {};
-  for (const [key, value] of Object.entries(off)) {
-    const [kind, ...rest] = key.split('/');
-    const to = [kind!, ...rest.map(word)];
-    let result = value;
-    if (['machine-lean', 'fence-angle'].includes(kind!) || key === 'taper/y') result = -value;
-    if (key === 'square') result = -(value + (off['taper/x'] ?? 0));
-    if (
-      key === 'cutter-lean/x' ||
-      /^(repeatability|lost-motion)\/.*\/x$/.test(key) ||
-      key === 'zero-return/x'
-    )
-      result = -value;
-    // Bumps are addressed by blank coordinate: along lower and upper edges x becomes W - x.
-    if (kind === 'bump' && (rest[0] === 'lower' || rest[0] === 'upper'))
-      to[2] = String(W - Number(rest[1]));
-    flipped[to.join('/')] = result;
-  }
-  return {
-    job: { ...job, stops: { ...job.stops, corner, fence: word(job.stops.fence) as Edge } },
-    off: flipped,
-    at: { x: W - at.x, y: at.y },
-  };
-}
+  .tuple(bench, fc.integer({ min: 0, max: W }), fc.integer({ min: 0, max: H }))
+  .map(([{ job, seed }, x, y]) => ({ job, off: smallOff(keysOf(job), seed), at: { x, y } }));
 
 function transposed({ job, off, at }: SetUp): SetUp {
+  const words: Readonly<Record<string, string>> = {
+    left: 'lower',
+    lower: 'left',
+    right: 'upper',
+    upper: 'right',
+  };
   const word = (text: string): string =>
-    swapWords(
-      swapWords(text, [
-        ['left', 'lower'],
-        ['right', 'upper'],
-      ]),
-      [],
-    );
+    text.replace(/lower|upper|left|right/g, (one) => words[one] ?? one);
   const place = (text: string): Corner => {
     const [farness, hand] = text.split('-');
     return `${hand === 'left' ? 'near' : 'far'}-${farness === 'near' ? 'left' : 'right'}`;
@@ -189,17 +72,20 @@ function transposed({ job, off, at }: SetUp): SetUp {
 }
 
 describe('the whole bench', () => {
-  it('mirrored left for right gives the mirrored misfit', () => {
+  it.each([
+    ['left for right', 'x', 1],
+    ['near for far', 'y', 4],
+  ] as const)('mirrored %s gives the mirrored misfit', (_name, axis, seed) => {
     fc.assert(
-      fc.property(setUp, (one) => {
-        const [x, y] = misalign(one.job, one.off, one.at);
-        const other = mirrored(one);
-        const [mx, my] = misalign(other.job, other.off, other.at);
-        expect(Math.abs(mx + x)).toBeLessThan(SECOND);
-        expect(Math.abs(my - y)).toBeLessThan(SECOND);
-        expect(Math.hypot(x, y)).toBeGreaterThan(SECOND);
+      fc.property(setUp, ({ job, off, at }) => {
+        const [x, y] = misalign(job, off, at);
+        const image = { ...at, [axis]: BENCH_MM[axis] - at[axis] };
+        const [mx, my] = misalign(mirroredJob(job, axis), mirroredOff(job, off, axis), image);
+        expect(Math.abs(axis === 'x' ? mx + x : mx - x)).toBeLessThan(SECOND_MM);
+        expect(Math.abs(axis === 'y' ? my + y : my - y)).toBeLessThan(SECOND_MM);
+        expect(Math.hypot(x, y)).toBeGreaterThan(SECOND_MM);
       }),
-      { seed: 1, numRuns: 80 },
+      { seed, numRuns: 60 },
     );
   });
 
@@ -211,8 +97,8 @@ describe('the whole bench', () => {
         const [x, y] = misalign(one.job, one.off, one.at);
         const other = transposed(one);
         const [mx, my] = misalign(other.job, other.off, other.at);
-        expect(Math.abs(mx - y)).toBeLessThan(SECOND);
-        expect(Math.abs(my - x)).toBeLessThan(SECOND);
+        expect(Math.abs(mx - y)).toBeLessThan(SECOND_MM);
+        expect(Math.abs(my - x)).toBeLessThan(SECOND_MM);
       }),
       { seed: 2, numRuns: 80 },
     );
@@ -223,7 +109,7 @@ describe('the whole bench', () => {
     const elsewhere = plainJob({
       onBed: { value: { x: 123, y: 45 }, origin: { kind: 'assumed', because: 'test' } },
     });
-    const off = randomOff(job, 9);
+    const off = smallOff(keysOf(job), 9);
     expect(misalign(elsewhere, off, { x: 33, y: 44 })).toEqual(
       misalign(job, off, { x: 33, y: 44 }),
     );
@@ -241,8 +127,8 @@ describe('the whole bench', () => {
         const [x, y] = misalign(job, off, at);
         const [dx, dy] = misalign(job, double, at);
         // Contacts switch at 0, and the model is positively homogeneous there, to first order.
-        expect(Math.abs(dx - 2 * x)).toBeLessThan(4 * SECOND);
-        expect(Math.abs(dy - 2 * y)).toBeLessThan(4 * SECOND);
+        expect(Math.abs(dx - 2 * x)).toBeLessThan(4 * SECOND_MM);
+        expect(Math.abs(dy - 2 * y)).toBeLessThan(4 * SECOND_MM);
       }),
       { seed: 3, numRuns: 80 },
     );

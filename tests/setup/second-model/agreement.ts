@@ -20,7 +20,7 @@ export function agreementOn(setUp: SetUp): Agreement {
   const second = secondMisalign(job, asked, at);
   return {
     apartMm: apart(misalign(job, asked, at), second),
-    allowedMm: ROUNDING_MM + leftByPassesMm(job, off),
+    allowedMm: roundingMm(job, off),
     unaskedMm: apart(secondMisalign(job, off, at), second),
   };
 }
@@ -33,6 +33,10 @@ export function askedOf(job: StopsJob, off: Off): Off {
 
 export const apart = (a: readonly [number, number], b: readonly [number, number]): number =>
   Math.hypot(a[0] - b[0], a[1] - b[1]);
+
+/** How far apart two models may be: rounding, and what production's passes leave. */
+export const roundingMm = (job: StopsJob, off: Off): number =>
+  ROUNDING_MM + leftByPassesMm(job, off);
 
 /** Places of up to 400 mm are rounded to 6e-14 mm, and levers and nested roots multiply that. */
 const ROUNDING_MM = 1e-9;

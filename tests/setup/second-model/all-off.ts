@@ -32,7 +32,7 @@ export function everyKey(job: StopsJob): readonly string[] {
       ['scale', 'cutter-lean', 'taper', 'movement', 'zero-return'].map((kind) => `${kind}/${axis}`),
     ),
     ...AXES.flatMap((axis) =>
-      ['front', 'back'].flatMap((cut) => [
+      ['front', 'back', ...job.features.map(({ name }) => `feature ${name}`)].flatMap((cut) => [
         `repeatability/${cut}/${axis}`,
         `lost-motion/${cut}/${axis}`,
       ]),
@@ -79,7 +79,7 @@ export function allOff({ job, seed, size }: SetUp): Off {
 }
 
 /** Numbers in [0, 1) from a seed: a Weyl sequence, scrambled. */
-function randomsOf(seed: number): () => number {
+export function randomsOf(seed: number): () => number {
   let state = seed >>> 0;
   return () => {
     state = (state + 0x9e3779b9) >>> 0;

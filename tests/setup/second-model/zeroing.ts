@@ -51,7 +51,7 @@ export function foundZero(laid: Laid, first: Found | null): Found {
     case 'nest':
     case 'hole':
       throw new Error(
-        'this second model is of stops; tests/setup/hole.test.ts and loose-*.test.ts have the other laws',
+        'this second model is of stops; the solid model has holes, loose-*.test.ts dowels and nests',
       );
     case 'milled-stops':
       return { ...onStops, at: laid.stops.corner };

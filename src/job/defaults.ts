@@ -28,6 +28,7 @@ export const DEFAULTS = {
   scaleX: row(SLOPE, '±0.1 per 300', 'shop'),
   scaleY: row(SLOPE, '±0.1 per 300', 'shop'),
   repeatability: row(LENGTH, '0.02 sd', 'feature'),
+  localError: row(LENGTH, '0', 'shop', 'nobody measured any'),
   homing: row(LENGTH, '±0.05', 'placing'),
   cutterLeanX: row(SLOPE, '±0.1 per 100', 'shop'),
   cutterLeanY: row(SLOPE, '±0.1 per 100', 'shop'),

@@ -21,6 +21,8 @@ export interface Machine {
   /** Per axis, both ways together: a place is off by plus or minus half of it. */
   readonly lostMotion: Spread;
   readonly repeatability: Spread;
+  /** Smooth error of each axis along its travel, which changes over some `overMm`. */
+  readonly local: { readonly spread: Spread; readonly overMm: number };
   /** Cutter leans away from square to the bed (tangents). */
   readonly cutterLeanX: Spread;
   readonly cutterLeanY: Spread;

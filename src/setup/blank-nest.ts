@@ -22,7 +22,10 @@ export function blankNest(
   columns: Columns,
 ): NestWalls {
   const { lengthMm, depthMm } = frame;
-  const strike = strikeOf(striking, { x: 0, y: 0 }, columns);
+  const strike = strikeOf(job, striking, { x: 0, y: 0 }, columns, {
+    x: lengthMm / 2,
+    y: depthMm / 2,
+  });
   const radius = columns.of({ kind: 'cutter-radius', cutter: nest.cutter.name });
   const clearance = columns.of({ kind: 'nest-clearance' });
   const thick = columns.of({ kind: 'thickness' });

@@ -7,6 +7,8 @@ import type { Edge } from '../job/job.ts';
 export type Deviation =
   | { readonly kind: 'machine-lean' }
   | { readonly kind: 'scale'; readonly axis: Axis }
+  /** Error of an axis at one of the places between which it changes smoothly. */
+  | { readonly kind: 'local-error'; readonly axis: Axis; readonly knot: number }
   | { readonly kind: 'cutter-lean'; readonly axis: Axis }
   | { readonly kind: 'repeatability'; readonly cut: string; readonly axis: Axis }
   | { readonly kind: 'lost-motion'; readonly cut: string; readonly axis: Axis }

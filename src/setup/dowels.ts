@@ -50,7 +50,7 @@ export function dowelPlaces(
   const thick = columns.of({ kind: 'thickness' });
   const dowels = places.map((place, k) => {
     const { anchor, found } = striking;
-    return strikeOf({ anchor, found, cut: dowelName(k) }, place, columns);
+    return strikeOf(job, { anchor, found, cut: dowelName(k) }, place, columns);
   });
   const inBlank = holes.at.map((at, k) =>
     isWithBlank

@@ -1,5 +1,7 @@
-import type { Cutter, Made } from '../job/job.ts';
+import type { Cutter, Job, Made } from '../job/job.ts';
 import type { Columns } from './columns.ts';
+import { localError } from './local-error.ts';
+import { cornerAt, frontUpCorner } from './place.ts';
 import type { SeatFrame } from './seat-frame.ts';
 
 /**
@@ -19,9 +21,11 @@ export type LoadFaces = (draws: Float64Array, i: number, faces: Faces) => void;
  * How the faces stand in one placing. They belong to the stops, so both placings read the same
  * draws; the second side stop is worked out in the frame of the first and then seen from its own.
  */
-export function facesOf(made: Made, frame: SeatFrame, columns: Columns): LoadFaces {
+export function facesOf(job: Job, made: Made, frame: SeatFrame, columns: Columns): LoadFaces {
   const load =
-    made.kind === 'milled-in-place' ? milled(made.cutter, frame, columns) : set(frame, columns);
+    made.kind === 'milled-in-place'
+      ? milled(job, made.cutter, frame, columns)
+      : set(frame, columns);
   if (!frame.onSecondStop) return load;
   return (draws, i, faces) => {
     load(draws, i, faces);
@@ -68,7 +72,7 @@ function set(frame: SeatFrame, columns: Columns): LoadFaces {
  * effective radius error of the cutter that milled it, with its own repeatability along its normal.
  * Machine X is the reference direction; only a face along Y leans.
  */
-function milled(cutter: Cutter, frame: SeatFrame, columns: Columns): LoadFaces {
+function milled(job: Job, cutter: Cutter, frame: SeatFrame, columns: Columns): LoadFaces {
   const radius = columns.of({ kind: 'cutter-radius', cutter: cutter.name });
   const lean = columns.of({ kind: 'machine-lean' });
   const scale = columns.of({ kind: 'scale', axis: frame.along });
@@ -78,6 +82,11 @@ function milled(cutter: Cutter, frame: SeatFrame, columns: Columns): LoadFaces {
     kind: 'milled-face',
     face: frame.onSecondStop ? 'side-second' : 'side-first',
   });
+  // The second side stop is milled at another place of the travel than the first.
+  const from = cornerAt(job, frontUpCorner(job))[frame.along];
+  const away = -frame.alongSign;
+  const to = from + (frame.onSecondStop ? away * frame.lengthMm : 0);
+  const local = localError(job, frame.along, to, from, columns);
   // Leaning right is clockwise, so a fence along Y turns against the frame's hand.
   const leanSign = frame.along === 'x' ? stopsHand(frame) : -stopsHand(frame);
   return (draws, i, faces) => {
@@ -89,7 +98,9 @@ function milled(cutter: Cutter, frame: SeatFrame, columns: Columns): LoadFaces {
     faces.sideSlope = fenceAlongY ? 0 : slope;
     faces.fence = -(dr + draws[noiseFence + i]!) * (fenceAlongY ? stretch : 1);
     const deeper = (dr + draws[noiseSide + i]!) * (fenceAlongY ? 1 : stretch);
-    const placed = frame.onSecondStop ? frame.lengthMm + draws[scale + i]! * frame.lengthMm : 0;
+    const placed = frame.onSecondStop
+      ? frame.lengthMm + draws[scale + i]! * frame.lengthMm + away * local(draws, i)
+      : 0;
     faces.side = frame.onSecondStop ? placed + deeper : placed - deeper;
   };
 }

@@ -43,7 +43,7 @@ export function landingOn(
   columns: Columns,
 ): Landing {
   const place = blankInLayout(job, placing.mirror, at);
-  const strike = strikeOf({ anchor, found, cut }, place, columns);
+  const strike = strikeOf(job, { anchor, found, cut }, place, columns);
   const thick = columns.of({ kind: 'thickness' });
   const part = height === 'face' ? 1 : 0.5;
   const across: Axis = frame.along === 'x' ? 'y' : 'x';

@@ -42,7 +42,8 @@ export function partNest(
     landingOn(job, first, { cut, at: { x, y }, height: 'face', strains: null }, columns);
   const { x: cx, y: cy } = feature.at;
   const [here, right, up] = [land(cx, cy), land(cx + ARM_MM, cy), land(cx, cy + ARM_MM)];
-  const strike = strikeOf(striking, { x: 0, y: 0 }, columns);
+  const lying = blankInLayout(job, mirror, feature.at);
+  const strike = strikeOf(job, striking, { x: 0, y: 0 }, columns, lying);
   const above = nest.wallMm - striking.anchor.heightMm;
   const clearance = columns.of({ kind: 'nest-clearance' });
   const nestRadius = columns.of({ kind: 'cutter-radius', cutter: nest.cutter.name });
@@ -62,8 +63,6 @@ export function partNest(
   const flipY = mirror === 'y' ? -1 : 1;
   const lies = tangents.map(({ at }) => at.map((place) => blankInLayout(job, mirror, place)));
   const origin = second.frame.origin;
-
-  const lying = blankInLayout(job, mirror, feature.at);
 
   return {
     count,

@@ -66,7 +66,7 @@ function onStops(
   const { stops } = job;
   const touching = contactColumns(frontUpFirst(first, second), columns);
   const seat = ({ placing, frame, faces }: Placings['first']): Seat => {
-    const load = facesOf(stops.made, frame, columns);
+    const load = facesOf(job, stops.made, frame, columns);
     const slide = sideSlide({ job, stops, placing, frame, faces }, columns, touching);
     const pushed = seatOf({ job, fence: stops, placing, frame, faces, slide }, columns, touching);
     return (draws, i, shape, pose) => {

@@ -1,6 +1,8 @@
+import type { Job } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
 import type { Columns } from './columns.ts';
 import type { Axis } from './deviation.ts';
+import { localError } from './local-error.ts';
 import type { ZeroAnchor, ZeroFound } from './zero.ts';
 
 /**
@@ -23,10 +25,13 @@ export interface Striking {
   readonly cut: string;
 }
 
+/** `localAt` is where the axes' local errors are taken: one place for all of one cut. */
 export function strikeOf(
+  job: Job,
   { anchor, found, cut }: Striking,
   place: Point<'layout'>,
   columns: Columns,
+  localAt: Point<'layout'> = place,
 ): Strike {
   const lean = columns.of({ kind: 'machine-lean' });
   const scaleX = columns.of({ kind: 'scale', axis: 'x' });
@@ -39,6 +44,8 @@ export function strikeOf(
   ];
   const [repeatX, lostX] = noise('x');
   const [repeatY, lostY] = noise('y');
+  const localX = localError(job, 'x', localAt.x, anchor.x, columns);
+  const localY = localError(job, 'y', localAt.y, anchor.y, columns);
   const fromX = place.x - anchor.x;
   const fromXAtY = place.y - anchor.xAtY;
   const fromY = place.y - anchor.y;
@@ -59,12 +66,14 @@ export function strikeOf(
         perMm.xy * fromXAtY +
         draws[repeatX + i]! +
         draws[lostX + i]! +
+        localX(draws, i) +
         draws[cutterX + i]! * aboveMm;
       y =
         found.dy +
         perMm.yy * fromY +
         draws[repeatY + i]! +
         draws[lostY + i]! +
+        localY(draws, i) +
         draws[cutterY + i]! * aboveMm;
     },
   };

@@ -42,6 +42,8 @@ function causeOf(job: Job, deviation: Deviation): Cause {
         : cause('cutter lean Y', 'the cutter leaning along Y', machine.cutterLeanY);
     case 'repeatability':
       return cause('repeatability', "the machine's repeatability", machine.repeatability);
+    case 'local-error':
+      return cause('local error', "the axes' errors along their travel", machine.local.spread);
     case 'milled-face':
       // The same figure, but a face is milled once for all parts.
       return cause('milled faces', "the machine's repeatability where it milled the stops", {

@@ -109,6 +109,7 @@ export function aJob(wish: Partial<Wish> = {}): StopsJob {
         scaleY: none,
         lostMotion: none,
         repeatability: none,
+        local: { spread: none, overMm: 100 },
         cutterLeanX: none,
         cutterLeanY: none,
         aboveTip: {

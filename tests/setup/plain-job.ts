@@ -98,6 +98,7 @@ const BASE: StopsJob = {
       scaleY: NONE,
       lostMotion: NONE,
       repeatability: NONE,
+      local: { spread: NONE, overMm: 100 },
       cutterLeanX: NONE,
       cutterLeanY: NONE,
       aboveTip: {

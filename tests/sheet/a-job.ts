@@ -127,6 +127,7 @@ export const clock: StopsJob = {
       scaleY: none,
       lostMotion: none,
       repeatability: none,
+      local: { spread: none, overMm: 100 },
       cutterLeanX: none,
       cutterLeanY: none,
       aboveTip: {

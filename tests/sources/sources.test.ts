@@ -38,7 +38,8 @@ const BENCHES: Readonly<Record<string, Job>> = {
       zero: { frontUp: middle(zero.frontUp), backUp: middle(zero.backUp) },
     };
   }),
-  'milled in place': wholeShopJob(({ stops, shop }) => ({
+  'milled in place, axes off along their travel': wholeShopJob(({ stops, shop }) => ({
+    shop: { ...shop, machine: { ...shop.machine, local: { spread: some(), overMm: 100 } } },
     stops: { ...stops, made: { kind: 'milled-in-place', cutter: shop.cutters[0]! } },
   })),
   'on dowels drilled with the blank': located(
@@ -85,6 +86,7 @@ const KINDS: Readonly<Record<Deviation['kind'], true>> = {
   'cutter-lean': true,
   repeatability: true,
   'lost-motion': true,
+  'local-error': true,
   'milled-face': true,
   'cutter-radius': true,
   'push-off': true,

@@ -15,6 +15,7 @@ import { noteMeeting } from './meeting.ts';
 import { checkNeeds } from './needs.ts';
 import { checkNest } from './nest.ts';
 import { checkRepeat } from './repeat.ts';
+import { noteThinWeb } from './thin-web.ts';
 import { checkTouchPlaces } from './touch-place.ts';
 import { checkZeros } from './zero.ts';
 
@@ -50,4 +51,5 @@ export function checkJob(context: Context, known: Known): void {
   noteDepth(context, known);
   noteBetweenStops(context, known);
   noteMeeting(context, known);
+  noteThinWeb(context, known);
 }

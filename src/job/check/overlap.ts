@@ -6,6 +6,8 @@ import { featurePath } from '../feature-path.ts';
 import type { Feature } from '../job.ts';
 
 const CHORD_MM = 0.01;
+/** After so many the radius is known to a thousandth of itself. */
+const HALVINGS = 10;
 /** Less than this is two outlines that touch, mm2: what the chords make of a few mm of shared edge. */
 const TOUCHING_MM2 = 0.1;
 
@@ -13,6 +15,19 @@ const TOUCHING_MM2 = 0.1;
 export const overlapInPlan = (a: Feature, b: Feature): boolean =>
   intersectionOf(takenBy(a), takenBy(b)).reduce((sum, loop) => sum + signedAreaMm2(loop), 0) >
   TOUCHING_MM2;
+
+/** Radius of the largest circle within what both take away, mm; 0 when they only touch. */
+export function roundWithinMm(a: Feature, b: Feature): number {
+  const shared = intersectionOf(takenBy(a), takenBy(b));
+  const areaMm2 = shared.reduce((sum, loop) => sum + signedAreaMm2(loop), 0);
+  let [within, beyond] = [0, Math.sqrt(Math.max(0, areaMm2) / Math.PI)];
+  for (let step = 0; step < HALVINGS; step++) {
+    const middle = (within + beyond) / 2;
+    if (grown(shared, -middle, CHORD_MM).length > 0) within = middle;
+    else beyond = middle;
+  }
+  return within;
+}
 
 /** What a feature takes away; a profile only takes as wide a groove as its cutter. Holes run clockwise. */
 function takenBy(feature: Feature): readonly Outline<'blank'>[] {

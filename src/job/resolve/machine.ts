@@ -29,6 +29,7 @@ export function machineOf(context: Context, raw: RawMachine): KnownMachine {
       scaleY: spread('scale-y', DEFAULTS.scaleY),
       lostMotion: lostMotionOf(context, raw, drive),
       repeatability: spread('repeatability', DEFAULTS.repeatability),
+      local: localOf(context, raw),
       cutterLeanX: spread('cutter-lean-x', DEFAULTS.cutterLeanX),
       cutterLeanY: spread('cutter-lean-y', DEFAULTS.cutterLeanY),
       aboveTip: aboveTipOf(raw['above-the-tip']),
@@ -47,6 +48,24 @@ type SpreadKey =
   | 'power-off'
   | 'cutter-lean-x'
   | 'cutter-lean-y';
+
+/** How far an axis goes until its local error is another one, when nobody says it; common practice, no source. */
+const LOCAL_OVER_MM = 100;
+
+function localOf(context: Context, raw: RawMachine): Machine['local'] {
+  const over = raw['local-error-over'];
+  if (over !== undefined && raw['local-error'] === undefined)
+    fault(
+      context,
+      [raw, 'local-error-over'],
+      'local-error-over says over what length a local error changes, and there is none',
+      'write local-error: ±0.02 as well, or take it out',
+    );
+  return {
+    spread: spreadAt(context, [raw, 'local-error'], raw['local-error'], DEFAULTS.localError),
+    overMm: over === undefined ? LOCAL_OVER_MM : mm(over),
+  };
+}
 
 function travelOf(context: Context, raw: RawMachine): Machine['travelMm'] {
   if (raw.travel !== undefined) {

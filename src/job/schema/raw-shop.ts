@@ -39,6 +39,8 @@ export interface RawMachine {
   readonly 'scale-y'?: RawSpread | undefined;
   readonly 'lost-motion'?: RawSpread | undefined;
   readonly repeatability?: RawSpread | undefined;
+  readonly 'local-error'?: RawSpread | undefined;
+  readonly 'local-error-over'?: Written | undefined;
   readonly homing?: RawSpread | undefined;
   readonly 'power-off'?: RawSpread | undefined;
   readonly 'cutter-lean-x'?: RawSpread | undefined;

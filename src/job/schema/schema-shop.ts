@@ -49,6 +49,13 @@ const machine = keyed<raw.RawMachine>({
   'scale-y': slope('how much too long the Y axis measures'),
   'lost-motion': optional(about(q.play(), 'play of an axis, both ways together', 0.06)),
   repeatability: spread('how well an axis comes back to a place', '0.02 sd'),
+  'local-error': spread(
+    'smooth error of an axis along its travel: the same at the same place; left out, none',
+    '±0.03',
+  ),
+  'local-error-over': optional(
+    about(q.size(), 'over what length it changes; left out, 100 mm', 100),
+  ),
   homing: spread('how well homing finds the same place', '±0.05'),
   'power-off': spread('what a power cycle may add', '±0.05'),
   'cutter-lean-x': slope('how the cutter leans along X'),

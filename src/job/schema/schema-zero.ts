@@ -17,7 +17,11 @@ export const zero = keyed<raw.RawZero>({
     ),
   ),
   hole: optional(
-    about(text(), 'a round hole that the first placing has cut through', 'shaft hole'),
+    about(
+      text(),
+      'a round hole that the first placing has cut through, or a round boss: a circle with cut: profile-outside',
+      'shaft hole',
+    ),
   ),
   kept: optional(
     about(oneOf('held', 're-homed', 'power-off'), 'what happened to a zero that is kept', 'held'),

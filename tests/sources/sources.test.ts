@@ -38,9 +38,12 @@ const BENCHES: Readonly<Record<string, Job>> = {
       zero: { frontUp: middle(zero.frontUp), backUp: middle(zero.backUp) },
     };
   }),
-  'milled in place': wholeShopJob(({ stops, shop }) => ({
-    stops: { ...stops, made: { kind: 'milled-in-place', cutter: shop.cutters[0]! } },
-  })),
+  'milled in place, one moisture moving the wood both ways': wholeShopJob(
+    ({ blank, stops, shop }) => ({
+      blank: { ...blank, movesTogether: true, movementX: blank.movementY },
+      stops: { ...stops, made: { kind: 'milled-in-place', cutter: shop.cutters[0]! } },
+    }),
+  ),
   'on dowels drilled with the blank': located(
     {
       locating: 'dowels',

@@ -119,10 +119,11 @@ function holeCut(
 ): { readonly cut: Landing; readonly at: Point<'blank'> } {
   const feature = job.features.find(({ name }) => name === xy.feature);
   invariant(feature !== undefined, `no feature ${xy.feature}`);
+  // A cutter that leans bores a hole that does; its centre is found at half the thickness.
   const hole = {
     cut: `feature ${feature.name}`,
     at: feature.at,
-    height: 'face',
+    height: 'half',
     strains: null,
   } as const;
   return { cut: landingOn(job, before, hole, columns), at: feature.at };

@@ -38,10 +38,13 @@ const BENCHES: Readonly<Record<string, Job>> = {
       zero: { frontUp: middle(zero.frontUp), backUp: middle(zero.backUp) },
     };
   }),
-  'milled in place, axes off along their travel': wholeShopJob(({ stops, shop }) => ({
-    shop: { ...shop, machine: { ...shop.machine, local: { spread: some(), overMm: 100 } } },
-    stops: { ...stops, made: { kind: 'milled-in-place', cutter: shop.cutters[0]! } },
-  })),
+  'milled in place, one moisture, axes off along their travel': wholeShopJob(
+    ({ blank, stops, shop }) => ({
+      blank: { ...blank, movesTogether: true, movementX: blank.movementY },
+      shop: { ...shop, machine: { ...shop.machine, local: { spread: some(), overMm: 100 } } },
+      stops: { ...stops, made: { kind: 'milled-in-place', cutter: shop.cutters[0]! } },
+    }),
+  ),
   'on dowels drilled with the blank': located(
     {
       locating: 'dowels',

@@ -26,7 +26,8 @@ export function solidTurnOver(job: StopsJob, off: Off): SolidTurnOver {
     xy.kind === 'hole'
       ? inHole(
           second,
-          (hole) => cutAt(first, firstZero, `feature ${hole.name}`, hole.at),
+          (hole) =>
+            cutAt(first, firstZero, `feature ${hole.name}`, hole.at, first.blank.thickMm / 2),
           xy.feature,
         )
       : foundZero(second, firstZero);
@@ -43,7 +44,13 @@ function laidOf(job: StopsJob, off: Off, placing: Placing): Laid {
 }
 
 /** The axis of the cutter is a line that leans; where it was found at one height, it is elsewhere at another. */
-function cutAt({ job, off, placing, blank, lie }: Laid, zero: Found, cut: string, at: XY): XY {
+function cutAt(
+  { job, off, placing, blank, lie }: Laid,
+  zero: Found,
+  cut: string,
+  at: XY,
+  heightMm = blank.thickMm,
+): XY {
   const get = (key: string): number => off[key] ?? 0;
   const told = blankInLayout(job, placing.mirror, at);
   const noise = (axis: 'x' | 'y'): number =>
@@ -61,11 +68,11 @@ function cutAt({ job, off, placing, blank, lie }: Laid, zero: Found, cut: string
       noise('x'),
     y: zero.at.y + v * (1 + get('scale/y')) + noise('y'),
   };
-  const { x, y } = inBlank(lie, plus(reached, axisAt(blank.thickMm)));
+  const { x, y } = inBlank(lie, plus(reached, axisAt(heightMm)));
   return { x: x / blank.stretch.x, y: y / blank.stretch.y };
 }
 
-/** Zero at the middle of a hole, found where it is now, at half the thickness; its wall is taken as upright. */
+/** Zero at the middle of a hole, found where it is now, at half the thickness: it leans as its cutter does. */
 function inHole(laid: Laid, landed: (hole: Feature) => XY, name: string): Found {
   const { job, off, placing, blank, lie } = laid;
   const hole = job.features.find((feature) => feature.name === name)!;

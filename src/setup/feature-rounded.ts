@@ -11,12 +11,12 @@ import {
 
 /**
  * What a feature's cutter makes of a circle, a slot or a rectangle, nominal, from the feature's own place: a
- * few vertices with a disc round each, which tell exactly how far it reaches. Null of another shape, and of
- * an edge that a V cutter bevels from outside, whose sharp corners draw in by more where it is deeper.
+ * few vertices with a disc round each, which tell exactly how far it reaches. Null of another shape, and of what a V
+ * cutter makes, which is wider where it is deeper.
  */
 export function featureRounded(feature: Feature): Rounded | null {
   const upright = uprightOf(feature);
-  if (upright === null || feature.cut === 'chamfer-outside') return null;
+  if (upright === null || feature.cutter.vee !== null) return null;
   const outline = {
     radiusMm: upright.radiusMm,
     vertices: turned<'blank'>(upright.vertices, feature.turnedRad),

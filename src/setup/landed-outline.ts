@@ -10,14 +10,13 @@ import type { Heights } from './heights.ts';
 /** Where the outline of a circle, a slot or a rectangle lands, blank frame, as cut in the first placing. */
 export interface LandedOutline {
   readonly landed: Landed;
-  /** Needs the feature's own landing and, of a V cutter, the heights of the same trial. */
+  /** Needs the feature's own landing of the same trial. */
   readonly load: (draws: Float64Array, i: number) => void;
 }
 
 /**
  * Source: registration.md rule 9: the outline goes through the machine's map and the pose, the cutter
- * stays round and grows. Across one disc a V cutter's depth is taken as a plane: a cup's curve within a
- * round V groove is left out.
+ * stays round and grows.
  */
 export function landedOutline(
   feature: Feature,
@@ -31,8 +30,6 @@ export function landedOutline(
   landed.discMm = discMm;
   const sign = isCutFromOutside(feature.cut) ? -1 : 1;
   const growth = featureGrowth(feature, heights, columns);
-  const { byDepth } = growth;
-  const places = core.map(({ x, y }) => ({ x: at.x + x, y: at.y + y }));
   return {
     landed,
     load: (draws, i) => {
@@ -53,10 +50,6 @@ export function landedOutline(
         landed.x[k] = at.x + qx + off[0]! + xx * qx + xy * qy;
         landed.y[k] = at.y + qy + off[1]! + yx * qx + yy * qy;
       }
-      if (byDepth === null) return;
-      for (let k = 0; k < core.length; k++) landed.more[k] = byDepth.at(places[k]!);
-      landed.growX = byDepth.perX();
-      landed.growY = byDepth.perY();
     },
   };
 }

@@ -140,8 +140,12 @@ export type Shape =
   /** A closed outline out of a drawing, placed with its own origin at `at`; arcs are kept. */
   | { readonly kind: 'outline'; readonly path: Path };
 
-/** A chamfer is cut along its outline with a V cutter; its width in plan follows from its depth. */
-export type Cut = 'pocket' | 'profile-outside' | 'profile-inside' | 'drill' | 'chamfer';
+/**
+ * A chamfer is cut along its outline with a V cutter, within it or round it; its width in plan follows from its
+ * depth, and its outline is where it meets the face.
+ */
+export type Cut =
+  'pocket' | 'profile-outside' | 'profile-inside' | 'drill' | 'chamfer' | 'chamfer-outside';
 
 export interface Feature {
   readonly name: string;

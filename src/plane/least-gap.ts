@@ -77,10 +77,6 @@ export function dipInFan(
   return narrowBend <= 0 ? middle : middle - (high - low) ** 2 / (8 * narrowBend);
 }
 
-/** Outlines with more vertices than this have arcs among them, taken as chords shorter than this. */
-const MANY = 24;
-const CHORD_MM = 1;
-
 /** Each direction in which two neighbouring vertices of an outline reach alike: square to its sides. */
 export function eachSide(outline: Landed, say: (ux: number, uy: number) => void): void {
   const { x, y, more } = outline;
@@ -90,8 +86,6 @@ export function eachSide(outline: Landed, say: (ux: number, uy: number) => void)
     const next = (k + 1) % n;
     const [dx, dy] = [x[next]! - x[k]!, y[next]! - y[k]!];
     const length = Math.sqrt(dx * dx + dy * dy);
-    // The chords of an arc are so short that the fan's dips find what lies between them.
-    if (n > MANY && length < CHORD_MM) continue;
     // Where one end grew more than the other the side leans by the difference.
     const lean = (more[k]! - more[next]!) / length;
     const across = Math.sqrt(1 - lean * lean);

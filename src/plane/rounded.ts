@@ -99,12 +99,3 @@ function withoutTwins(places: readonly Point<'blank'>[]): readonly Point<'blank'
     (p, k) => places.findIndex((other) => other.x === p.x && other.y === p.y) === k,
   );
 }
-
-/** Distance round an outline, mm. */
-export function girthOf({ core, discMm, roundMm }: Rounded): number {
-  const sides = core.map((p, k) => {
-    const q = core[(k + 1) % core.length]!;
-    return Math.hypot(q.x - p.x, q.y - p.y);
-  });
-  return sides.reduce((sum, side) => sum + side, 0) + 2 * Math.PI * (discMm + roundMm);
-}

@@ -14,8 +14,6 @@ export interface Landed {
   /** The map of the machine's axes less the identity: xx, xy, yx, yy. */
   readonly map: Float64Array;
   roundMm: number;
-  /** The vertex that reached furthest when last asked; the next question starts there. */
-  last: number;
 }
 
 export const newLanded = (count: number): Landed => ({
@@ -27,47 +25,19 @@ export const newLanded = (count: number): Landed => ({
   growY: 0,
   map: new Float64Array(4),
   roundMm: 0,
-  last: 0,
 });
-
-/** Above this, the vertex that reaches furthest is walked to and not looked for. */
-const FEW = 6;
 
 /** How far the outline reaches from the origin in the direction (ux, uy) of length 1, mm. */
 export function reach(outline: Landed, ux: number, uy: number): number {
   const { x, y, more, map, discMm } = outline;
   const n = x.length;
-  let most: number;
-  if (n <= FEW) {
-    most = x[0]! * ux + y[0]! * uy + more[0]!;
-    for (let k = 1; k < n; k++) {
-      const here = x[k]! * ux + y[k]! * uy + more[k]!;
-      if (here > most) most = here;
-    }
-  } else {
-    most = walked(outline, ux, uy);
+  let most = x[0]! * ux + y[0]! * uy + more[0]!;
+  for (let k = 1; k < n; k++) {
+    const here = x[k]! * ux + y[k]! * uy + more[k]!;
+    if (here > most) most = here;
   }
   if (discMm === 0) return most + outline.roundMm;
   const wx = ux + map[0]! * ux + map[2]! * uy + outline.growX;
   const wy = uy + map[1]! * ux + map[3]! * uy + outline.growY;
   return most + discMm * Math.sqrt(wx * wx + wy * wy) + outline.roundMm;
-}
-
-/** Reach of the vertices by walking uphill: a convex outline has one hill in each direction. */
-function walked(outline: Landed, ux: number, uy: number): number {
-  const { x, y, more } = outline;
-  const n = x.length;
-  let at = outline.last;
-  let most = x[at]! * ux + y[at]! * uy + more[at]!;
-  for (const step of [1, n - 1]) {
-    for (;;) {
-      const next = (at + step) % n;
-      const there = x[next]! * ux + y[next]! * uy + more[next]!;
-      if (there <= most) break;
-      most = there;
-      at = next;
-    }
-  }
-  outline.last = at;
-  return most;
 }

@@ -1,18 +1,17 @@
 import type { Edge, Job } from '../job/job.ts';
-import { reach, type Landed } from '../plane/support.ts';
 import { EDGE_INDEX } from './edges.ts';
 
 const EDGES: readonly Edge[] = ['lower', 'upper', 'left', 'right'];
 
 /**
- * Least distance from a landed outline to an edge of the blank (the least of four when none is named), mm: to
+ * Least distance from a landed outline, which `reach` tells of, to an edge of the blank (the least of four when none is named), mm: to
  * the edge's straight line at half thickness, without bumps. Source: registration.md rule 10.
  */
 export function wallFinder(
   job: Job,
   to: Edge | null,
   shape: Float64Array,
-  outline: Landed,
+  reach: (ux: number, uy: number) => number,
 ): () => number {
   const { widthMm, heightMm } = job.blank;
   const lines = (to === null ? EDGES : [to]).map((edge) => ({
@@ -29,7 +28,7 @@ export function wallFinder(
       const out = outward / length;
       const along = -slope / length;
       const edge = (placeMm + shape[at]!) / length;
-      const far = alongX ? reach(outline, along, out) : reach(outline, out, along);
+      const far = alongX ? reach(along, out) : reach(out, along);
       if (edge - far < least) least = edge - far;
     }
     return least;

@@ -1,9 +1,13 @@
 import { BATCH } from '../num/batch.ts';
-import { invariant, unreachable } from '../num/invariant.ts';
+import { unreachable } from '../num/invariant.ts';
+import { featurePath } from '../job/feature-path.ts';
 import type { Job, Need } from '../job/job.ts';
 import { greatestGap } from '../plane/greatest-gap.ts';
 import { leastGap } from '../plane/least-gap.ts';
-import { reach, type Landed } from '../plane/support.ts';
+import { pathAreaMm2 } from '../plane/path-measure.ts';
+import { ringGaps, ringStep, type RingGaps } from '../plane/ring-gap.ts';
+import { reachOfRing } from '../plane/ring.ts';
+import { reach } from '../plane/support.ts';
 import { wallFinder } from './edge-line.ts';
 import type { PartsLanded } from './parts-landed.ts';
 import type { Landing } from './turnover.ts';
@@ -33,25 +37,24 @@ export function needReading(job: Job, need: Need, parts: PartsLanded): NeedReadi
       };
     }
     case 'wall': {
-      const wall = wallFinder(job, need.to, parts.edges(), parts.outline(need.feature).landed);
+      const wall = wallFinder(job, need.to, parts.edges(), reachOf(need.feature, parts));
       return (_draws, _i, out, at) => {
         out[at] = wall();
       };
     }
     case 'size': {
-      const { landed } = parts.outline(need.feature);
+      const reaches = reachOf(need.feature, parts);
       const [ux, uy] = need.along === 'x' ? [1, 0] : [0, 1];
       return (_draws, _i, out, at) => {
-        out[at] = reach(landed, ux, uy) + reach(landed, -ux, -uy);
+        out[at] = reaches(ux, uy) + reaches(-ux, -uy);
       };
     }
     case 'lip':
       return lipReading(need, parts);
     case 'meets': {
-      const one = convexOf(need.features[0], parts);
-      const other = convexOf(need.features[1], parts);
+      const step = stepBetween(need.features, parts);
       return (_draws, _i, out, at) => {
-        out[at] = Math.max(-leastGap(one, other), -leastGap(other, one));
+        out[at] = step();
       };
     }
     case 'parallel':
@@ -81,23 +84,37 @@ function depthReading(name: string, parts: PartsLanded): NeedReading {
   };
 }
 
-/** Of two convex outlines the inner is the shorter one. */
+/** The smaller outline is the inner one. */
 function lipReading(need: Extract<Need, { kind: 'lip' }>, parts: PartsLanded): NeedReading {
   const [one, other] = need.features;
   const { lowMm, highMm } = need.limits;
-  const [first, second] = [convexOf(one, parts), convexOf(other, parts)];
-  const isFirstInner = parts.outline(one).girthMm < parts.outline(other).girthMm;
-  const [inner, outer] = isFirstInner ? [first, second] : [second, first];
+  const areaOf = (name: string): number => pathAreaMm2(featurePath(parts.feature(name)));
+  const gaps = areaOf(one) < areaOf(other) ? gapsOf(other, one, parts) : gapsOf(one, other, parts);
   return (_draws, _i, out, at) => {
-    if (lowMm !== null) out[at] = leastGap(outer, inner);
-    if (highMm !== null) out[lowMm === null ? at : at + BATCH] = greatestGap(outer, inner);
+    if (lowMm !== null) out[at] = gaps.least();
+    if (highMm !== null) out[lowMm === null ? at : at + BATCH] = gaps.most();
   };
 }
 
-function convexOf(name: string, parts: PartsLanded): Landed {
-  const { landed, isConvex } = parts.outline(name);
-  invariant(isConvex, `the outline of ${name} has hollows, and lip and meets cannot judge those`);
-  return landed;
+function gapsOf(outerName: string, innerName: string, parts: PartsLanded): RingGaps {
+  const [outer, inner] = [parts.rounded(outerName), parts.rounded(innerName)];
+  if (outer === null || inner === null)
+    return ringGaps(parts.ring(outerName), parts.ring(innerName));
+  return { least: () => leastGap(outer, inner), most: () => greatestGap(outer, inner) };
+}
+
+function stepBetween([a, b]: readonly [string, string], parts: PartsLanded): () => number {
+  const [one, other] = [parts.rounded(a), parts.rounded(b)];
+  if (one === null || other === null) return ringStep(parts.ring(a), parts.ring(b));
+  return () => Math.max(-leastGap(one, other), -leastGap(other, one));
+}
+
+/** How far a feature's outline reaches in a direction of length 1. */
+function reachOf(name: string, parts: PartsLanded): (ux: number, uy: number) => number {
+  const landed = parts.rounded(name);
+  if (landed !== null) return (ux, uy) => reach(landed, ux, uy);
+  const ring = parts.ring(name);
+  return (ux, uy) => reachOfRing(ring, ux, uy);
 }
 
 /** How much further the second feature turned than the first, counter-clockwise, mm per 100. */

@@ -1,11 +1,15 @@
 import { invariant } from '../num/invariant.ts';
 import type { Face, Feature, Job } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
+import type { Ring } from '../plane/ring.ts';
+import type { Landed } from '../plane/support.ts';
 import { affineLanding, type AffineLanding } from './affine-landing.ts';
 import type { Columns } from './columns.ts';
 import { edgeShapes } from './edges.ts';
 import { heightsOf, type Heights } from './heights.ts';
-import { landedOutline, type LandedOutline } from './landed-outline.ts';
+import { featureRounded } from './feature-rounded.ts';
+import { landedOutline } from './landed-outline.ts';
+import { landedRing } from './landed-ring.ts';
 import { placingsOf } from './place.ts';
 import { turnOverOf, type Landing } from './turnover.ts';
 
@@ -20,7 +24,9 @@ export interface PartsLanded {
   readonly landing: (name: string) => Landing;
   readonly landingAt: (cut: string, face: Face, at: Point<'blank'>) => Landing;
   readonly affine: (name: string) => AffineLanding;
-  readonly outline: (name: string) => LandedOutline;
+  /** The outline of a feature in the terms of how far it reaches; null when its shape is not told by that. */
+  readonly rounded: (name: string) => Landed | null;
+  readonly ring: (name: string) => Ring;
   readonly heights: () => Heights;
   /** The blank's own edges, as cut for the first placing, as `EdgeShapes.shape`. */
   readonly edges: () => Float64Array;
@@ -79,7 +85,14 @@ export function partsLanded(job: Job, columns: Columns): PartsLanded {
     ({ locate }) => locate,
   );
   const outline = onceEach(
-    (name) => landedOutline(feature(name), affine(name), heights, columns),
+    (name) =>
+      landedOutline(feature(name), featureRounded(feature(name))!, affine(name), heights, columns),
+    ({ load }) => load,
+  );
+  const rounded = (name: string): Landed | null =>
+    featureRounded(feature(name)) === null ? null : outline(name).landed;
+  const ring = onceEach(
+    (name) => landedRing(feature(name), affine(name), heights, columns),
     ({ load }) => load,
   );
   return {
@@ -87,7 +100,8 @@ export function partsLanded(job: Job, columns: Columns): PartsLanded {
     landing,
     landingAt,
     affine,
-    outline,
+    rounded,
+    ring: (name) => ring(name).ring,
     heights,
     edges: () => edges().shape,
     spareMm: model.spareMm,

@@ -27,6 +27,7 @@ const RANK: Readonly<Record<Cut, number>> = {
   'profile-inside': 2,
   'profile-outside': 3,
   chamfer: 4,
+  'chamfer-outside': 5,
 };
 
 /** One step a cut, with a box for the depth that came out. */

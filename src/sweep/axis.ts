@@ -1,3 +1,4 @@
+import { cutterAtFaceMm } from '../job/cutting.ts';
 import type { Feature, Job } from '../job/job.ts';
 import { invariant, unreachable } from '../num/invariant.ts';
 import { limitsOf } from '../num/spread-of.ts';
@@ -74,13 +75,13 @@ function visited(feature: Feature): readonly Outline<'blank'>[] {
       const inset = grown([outline], -(radius - insetSlackMm), sweepChordMm);
       return inset.length > 0 ? inset : [outline];
     }
-    // The tip follows the outline at the chamfer's width within it, which a V cutter's depth tells.
+    // The tip follows the outline at the chamfer's width within it or round it, which a V cutter's depth tells.
     case 'chamfer': {
-      const { vee } = feature.cutter;
-      const widthMm = vee === null ? 0 : feature.depthMm * Math.tan(vee.includedRad / 2);
-      const inset = grown([outline], -(widthMm - insetSlackMm), sweepChordMm);
+      const inset = grown([outline], -(cutterAtFaceMm(feature) - insetSlackMm), sweepChordMm);
       return inset.length > 0 ? inset : [outline];
     }
+    case 'chamfer-outside':
+      return grown([outline], cutterAtFaceMm(feature), sweepChordMm);
     default:
       return unreachable(feature.cut);
   }

@@ -34,6 +34,25 @@ describe('a chamfer', () => {
     });
   });
 
+  it('of an outside edge keeps its corners sharp, and minds no narrow place', () => {
+    const outside =
+      'rectangle: [80, 4], at: [100, 60], cut: chamfer-outside, chamfer: 3, cutter: vee';
+    expect(faultsOf(chamfered(outside), VEE)).toEqual([]);
+    expect(featureOf(outside)).toMatchObject({
+      cut: 'chamfer-outside',
+      shape: { cornerRadiusMm: 0 },
+    });
+    expect(featureOf(outside)?.depthMm).toBeCloseTo(3, 12);
+  });
+
+  it('within a polygon that is narrower everywhere is refused', () => {
+    const thin =
+      'polygon: [[-20, -2], [20, -2], [20, 3], [-20, 3]], at: [100, 60], chamfer: 3, cutter: vee';
+    expect(faultsOf(chamfered(thin), VEE)).toEqual([
+      'job.yaml:8:27: vee cuts 6 mm wide, and dish is narrower everywhere; write a narrower chamfer, or make the outline wider',
+    ]);
+  });
+
   it('may be as wide as its cutter reaches', () => {
     expect(faultsOf(chamfered('circle: 12, at: [100, 60], chamfer: 6, cutter: vee'), VEE)).toEqual(
       [],

@@ -270,3 +270,82 @@ describe('parallel', () => {
     expect(value(upright, parallel, { 'machine-lean': phi })).toBeCloseTo(100 * 2 * phi, 7);
   });
 });
+
+describe('a V cutter round the outside of a part', () => {
+  const chamfer = feature('edge', {
+    ...SQUARE_PART,
+    name: 'edge',
+    cutter: VEE90,
+    cut: 'chamfer-outside',
+    depthMm: 3,
+  });
+  const job = jobOf(chamfer, feature('rim', { shape: RECTANGLE, face: 'back', cut: 'pocket' }));
+  const deeper = { 'z-touch/front-up/vee 90': -D };
+  const edgeToRight: Need = { kind: 'wall', name: 'w', feature: 'edge', to: 'right', limits: low };
+
+  // Source: registration.md rule 9, half angle 45 degrees: each edge draws in by what the cutter goes deeper.
+  it('leaves the face smaller on both sides by what it goes deeper, its corners sharp', () => {
+    expect(value(job, size('edge', 'x'))).toBeCloseTo(60, 9);
+    expect(value(job, size('edge', 'x'), deeper)).toBeCloseTo(60 - 2 * D, 9);
+    expect(value(job, size('edge', 'y'), { 'tip-flat/vee 90': D })).toBeCloseTo(30 - D, 9);
+    const depth: Need = { kind: 'depth', name: 'd', feature: 'edge', limits: low };
+    expect(value(job, depth, deeper)).toBeCloseTo(3 + D, 12);
+  });
+
+  it('and farther from the edge of the blank', () => {
+    expect(value(job, edgeToRight)).toBeCloseTo(150, 9);
+    expect(value(job, edgeToRight, deeper)).toBeCloseTo(150 + D, 9);
+  });
+
+  it('and with a wider lip to what it lies in', () => {
+    const around = feature('around', {
+      shape: { kind: 'rectangle', widthMm: 80, heightMm: 50, cornerRadiusMm: 5 },
+    });
+    const lip: Need = { kind: 'lip', name: 'lip', features: ['edge', 'around'], limits: low };
+    expect(value(jobOf(chamfer, around), lip)).toBeCloseTo(10, 9);
+    expect(value(jobOf(chamfer, around), lip, deeper)).toBeCloseTo(10 + D, 9);
+  });
+
+  it('cut deeper on one side where the bed rises, draws in more there', () => {
+    const lean = 1e-3;
+    // By hand: the axis runs 3 mm off at x = 67 and 133, by 1e-3 of how far that is from the middle (140) deeper there.
+    expect(value(job, size('edge', 'x'), { 'bed-lean/x': lean })).toBeCloseTo(
+      60 - lean * (67 - 140) - lean * (133 - 140),
+      4,
+    );
+  });
+});
+
+describe('outlines with hollows', () => {
+  const ell = (by: number) => ({
+    kind: 'polygon' as const,
+    vertices: [
+      [-by, -by],
+      [60 + by, -by],
+      [60 + by, 20 + by],
+      [30 + by, 20 + by],
+      [30 + by, 40 + by],
+      [-by, 40 + by],
+    ].map(([x, y]) => ({ x: x!, y: y! })),
+  });
+  const at = { x: 80, y: 50 };
+  const job = jobOf(
+    feature('outer', { shape: ell(6), at }),
+    feature('inner', { shape: ell(0), at, face: 'back' }),
+    feature('upper', { shape: ell(0), at, cut: 'profile-outside' }),
+    feature('lower', { shape: ell(0), at, cut: 'profile-outside', face: 'back' }),
+  );
+
+  it('have the lip of their sides, less by what moves the back', () => {
+    const lip: Need = { kind: 'lip', name: 'lip', features: ['inner', 'outer'], limits: low };
+    expect(value(job, lip)).toBeCloseTo(6, 9);
+    expect(value(job, lip, { width: 0.4 })).toBeCloseTo(5.6, 9);
+    expect(value(job, lip, { width: 8 })).toBeCloseTo(-2, 9);
+  });
+
+  it('meet with a step of what moves the back', () => {
+    const meets: Need = { kind: 'meets', name: 'm', features: ['upper', 'lower'], withinMm: 1 };
+    expect(value(job, meets)).toBeCloseTo(0, 9);
+    expect(value(job, meets, { width: 0.3 })).toBeCloseTo(0.3, 6);
+  });
+});

@@ -1,14 +1,16 @@
+import { cutterAtFaceMm, isCutFromOutside } from '../cutting.ts';
 import type { Feature } from '../job.ts';
 import type { Context } from '../resolve/context.ts';
 import { fault } from '../resolve/context.ts';
 import type { RawFeature } from '../schema/raw-job.ts';
 import { said } from '../text/said.ts';
+import { checkFits } from './fits.ts';
 import { narrowest } from './narrowest.ts';
 import { ROUNDING_MM } from './need/limits.ts';
 
-/** A chamfer needs a V cutter that is wide enough for it, and an outline that it fits into. */
+/** A chamfer needs a V cutter that is wide enough for it, and of a hole an outline that it fits into. */
 export function checkChamfer(context: Context, feature: Feature, raw: RawFeature): void {
-  const { name, cutter, shape, depthMm } = feature;
+  const { name, cutter, shape } = feature;
   if (cutter.kind !== 'vee') {
     fault(
       context,
@@ -37,7 +39,7 @@ export function checkChamfer(context: Context, feature: Feature, raw: RawFeature
     return;
   }
   const key = raw.chamfer === undefined ? 'depth' : 'chamfer';
-  const widthMm = depthMm * Math.tan(cutter.vee.includedRad / 2) - ROUNDING_MM;
+  const widthMm = cutterAtFaceMm(feature) - ROUNDING_MM;
   if (widthMm > cutter.diameterMm / 2)
     fault(
       context,
@@ -45,6 +47,8 @@ export function checkChamfer(context: Context, feature: Feature, raw: RawFeature
       `${name} is ${said(widthMm)} mm wide, and ${cutter.name} reaches ${said(cutter.diameterMm / 2)} mm from its tip`,
       `write at most ${said(mostOf(key, cutter.diameterMm / 2, cutter.vee.includedRad))}, or name a larger cutter`,
     );
+  if (isCutFromOutside(feature.cut)) return;
+  checkFits(context, feature, raw, 'write a narrower chamfer, or make the outline wider');
   const narrowestMm = narrowest(shape);
   if (narrowestMm !== null && 2 * widthMm > narrowestMm)
     fault(

@@ -1,9 +1,11 @@
+import { isChamfer, isCutFromOutside } from '../cutting.ts';
 import type { Feature, Shape } from '../job.ts';
 import type { Context } from '../resolve/context.ts';
 import { fault } from '../resolve/context.ts';
 import type { RawFeature } from '../schema/raw-job.ts';
 import { said } from '../text/said.ts';
 import { checkChamfer } from './chamfer.ts';
+import { checkFits } from './fits.ts';
 import { narrowest } from './narrowest.ts';
 
 /** Whether this cutter can cut this feature: its size, its corners, its reach. */
@@ -16,7 +18,7 @@ export function checkCut(
   const { cutter, cut, shape, depthMm } = feature;
   // Stands in for one that is not known, which is told already.
   if (cutter.diameterMm === 0) return;
-  if (cut === 'chamfer') {
+  if (isChamfer(cut)) {
     checkChamfer(context, feature, raw);
     if (depthMm <= thickMm) checkReach(context, feature, raw);
     return;
@@ -31,7 +33,7 @@ export function checkCut(
     return;
   }
   if (cut === 'drill') checkDrilled(context, feature, raw);
-  else if (cut !== 'profile-outside') checkInside(context, feature, raw, shape);
+  else if (!isCutFromOutside(cut)) checkInside(context, feature, raw, shape);
   if (depthMm <= thickMm) checkReach(context, feature, raw);
 }
 
@@ -84,6 +86,10 @@ function checkInside(context: Context, feature: Feature, raw: RawFeature, shape:
       `${name} is ${said(narrowestMm)} mm at its narrowest, and ${cutter.name} cuts ${said(cutter.diameterMm)} mm wide`,
       `write at least ${said(cutter.diameterMm)}, or name a smaller cutter`,
     );
+    return;
+  }
+  if (narrowestMm === null) {
+    checkFits(context, feature, raw, 'name a smaller cutter, or make the outline wider');
     return;
   }
   const radiusMm = cutter.diameterMm / 2;

@@ -1,4 +1,3 @@
-import { checkHollow } from './hollow.ts';
 import { unreachable } from '../../num/invariant.ts';
 import type { Feature, Need } from '../job.ts';
 import type { At, Context } from '../resolve/context.ts';
@@ -76,8 +75,6 @@ function checkPair(
   { need, raw }: { readonly need: Need; readonly raw: RawNeed },
   pair: Pair,
 ): void {
-  if (need.kind === 'lip' || need.kind === 'meets')
-    checkHollow(context, raw[need.kind] ?? raw, need.kind, pair);
   if (need.kind === 'concentric') checkConcentric(context, need, raw, pair);
   else if (need.kind === 'lip') checkLip(context, need, raw, pair);
   else if (need.kind === 'parallel') checkParallel(context, need, raw, pair);

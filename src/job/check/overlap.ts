@@ -2,6 +2,7 @@ import { grown, intersectionOf } from '../../plane/clip.ts';
 import { signedAreaMm2 } from '../../plane/measure.ts';
 import type { Outline } from '../../plane/outline.ts';
 import { flattened } from '../../plane/path-measure.ts';
+import { cutterAtFaceMm, isCutFromOutside } from '../cutting.ts';
 import { featurePath } from '../feature-path.ts';
 import type { Feature } from '../job.ts';
 
@@ -33,8 +34,8 @@ export function roundWithinMm(a: Feature, b: Feature): number {
 function takenBy(feature: Feature): readonly Outline<'blank'>[] {
   const outline = flattened(featurePath(feature), CHORD_MM);
   const { cut, cutter } = feature;
-  if (cut === 'profile-outside')
-    return [...grown([outline], cutter.diameterMm, CHORD_MM), outline.toReversed()];
+  if (isCutFromOutside(cut))
+    return [...grown([outline], 2 * cutterAtFaceMm(feature), CHORD_MM), outline.toReversed()];
   if (cut === 'profile-inside')
     return [
       outline,

@@ -1,3 +1,4 @@
+import { cutterAtFaceMm, isCutFromOutside } from '../cutting.ts';
 import type { Context } from '../resolve/context.ts';
 import { fault } from '../resolve/context.ts';
 import { featureOfCopy } from '../resolve/repeat.ts';
@@ -14,7 +15,7 @@ export function checkRepeat(context: Context, known: Known): void {
   for (const [index, axis] of (['x', 'y'] as const).entries()) {
     const across = features.map(({ feature }) => {
       const [low, high] = extentOf(feature)[axis];
-      const groove = feature.cut === 'profile-outside' ? feature.cutter.diameterMm : 0;
+      const groove = isCutFromOutside(feature.cut) ? 2 * cutterAtFaceMm(feature) : 0;
       return { feature, high, takesMm: high - low + groove };
     });
     const widest = across.toSorted((a, b) => b.takesMm - a.takesMm)[0];

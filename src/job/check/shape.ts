@@ -1,4 +1,5 @@
 import type { Point } from '../../plane/point.ts';
+import { crossingOf } from '../drawing/crossing.ts';
 import type { Feature } from '../job.ts';
 import type { Context } from '../resolve/context.ts';
 import { fault } from '../resolve/context.ts';
@@ -46,34 +47,15 @@ function wrongWith(vertices: readonly Point<'blank'>[]): string | null {
   const n = vertices.length;
   if (n < 3) return `has ${n} ${n === 1 ? 'corner' : 'corners'} and needs 3`;
   if (n > 1000) return `has ${n} corners, and at most 1000 are read`;
-  for (let i = 0; i < n; i++)
-    for (let j = i + 1; j < n; j++) {
-      const [a, b, c, d] = [
-        vertices[i]!,
-        vertices[(i + 1) % n]!,
-        vertices[j]!,
-        vertices[(j + 1) % n]!,
-      ];
-      if (a.x === c.x && a.y === c.y) return `has the corner [${said(a.x)}, ${said(a.y)}] twice`;
-      const areNeighbours = j === i + 1 || (i === 0 && j === n - 1);
-      if (!areNeighbours && meet(a, b, c, d)) return 'crosses itself';
-    }
-  if (areaOf(vertices) === 0) return 'has no area';
-  return null;
+  const twice = vertices.find((a, i) =>
+    vertices.slice(i + 1).some((c) => a.x === c.x && a.y === c.y),
+  );
+  if (twice !== undefined) return `has the corner [${said(twice.x)}, ${said(twice.y)}] twice`;
+  if (areOnOneLine(vertices)) return 'has no area';
+  return crossingOf(vertices) === null ? null : 'crosses itself';
 }
 
-const side = (a: Point<'blank'>, b: Point<'blank'>, p: Point<'blank'>): number =>
-  Math.sign((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x));
-
-const meet = (
-  a: Point<'blank'>,
-  b: Point<'blank'>,
-  c: Point<'blank'>,
-  d: Point<'blank'>,
-): boolean => side(a, b, c) !== side(a, b, d) && side(c, d, a) !== side(c, d, b);
-
-const areaOf = (vertices: readonly Point<'blank'>[]): number =>
-  vertices.reduce((sum, a, index) => {
-    const b = vertices[(index + 1) % vertices.length]!;
-    return sum + (a.x * b.y - b.x * a.y) / 2;
-  }, 0);
+function areOnOneLine(vertices: readonly Point<'blank'>[]): boolean {
+  const [a, b] = vertices;
+  return vertices.every((p) => (b!.x - a!.x) * (p.y - a!.y) === (b!.y - a!.y) * (p.x - a!.x));
+}

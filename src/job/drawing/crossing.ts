@@ -1,7 +1,7 @@
 import type { Outline } from '../../plane/outline.ts';
 import type { Point } from '../../plane/point.ts';
 
-/** A place at which an outline crosses or touches itself; null when it does not. */
+/** A place at which an outline crosses, touches or runs back over itself; null when it does not. */
 export function crossingOf(outline: Outline<'blank'>): Point<'blank'> | null {
   const n = outline.length;
   const sides = outline.map((a, i) => {
@@ -15,11 +15,24 @@ export function crossingOf(outline: Outline<'blank'>): Point<'blank'> | null {
     open = open.filter(({ high }) => high >= side.low);
     for (const other of open) {
       const apart = Math.abs(side.i - other.i);
-      if (apart !== 1 && apart !== n - 1 && meet(side.a, side.b, other.a, other.b)) return side.a;
+      const isNext = apart === 1 || apart === n - 1;
+      if (isNext ? runsBack(side, other) : meet(side.a, side.b, other.a, other.b)) return side.a;
     }
     open.push(side);
   }
   return null;
+}
+
+interface Side {
+  readonly a: Point<'blank'>;
+  readonly b: Point<'blank'>;
+}
+
+/** Whether two sides that join lie on one line, one over the other. */
+function runsBack(one: Side, other: Side): boolean {
+  const [p, q] = [one.b.x - one.a.x, one.b.y - one.a.y];
+  const [r, s] = [other.b.x - other.a.x, other.b.y - other.a.y];
+  return p * s - q * r === 0 && p * r + q * s < 0;
 }
 
 const turn = (a: Point<'blank'>, b: Point<'blank'>, p: Point<'blank'>): number =>

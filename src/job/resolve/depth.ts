@@ -1,3 +1,4 @@
+import { isChamfer } from '../cutting.ts';
 import type { Cut, Cutter, Feature } from '../job.ts';
 import type { RawFeature } from '../schema/raw-job.ts';
 import type { Context } from './context.ts';
@@ -15,7 +16,7 @@ export function depthOf(
   cutter: Cutter,
   thickMm: number,
 ): Pick<Feature, 'depthMm' | 'through'> | null {
-  if (raw.chamfer !== undefined && cutOf(raw) !== 'chamfer') {
+  if (raw.chamfer !== undefined && !isChamfer(cutOf(raw))) {
     fault(
       context,
       [raw, 'chamfer'],
@@ -42,7 +43,7 @@ export function depthOf(
       context,
       startPlace(context, raw),
       `the feature ${raw.name} does not say how deep it is`,
-      raw.cut === 'chamfer'
+      raw.cut !== undefined && isChamfer(raw.cut)
         ? 'write chamfer: 3, its width, or depth: 3'
         : 'write depth: 6, or through',
     );

@@ -1,3 +1,4 @@
+import { isCutFromOutside } from '../cutting.ts';
 import { DEFAULTS } from '../defaults.ts';
 import type { Cutter, Face, Feature, Shape } from '../job.ts';
 import type { RawFeature } from '../schema/raw-job.ts';
@@ -106,8 +107,9 @@ function shapeOf(context: Context, raw: RawFeature, cutter: Cutter): Shape | nul
  */
 function cornerRadius(raw: RawFeature, cutter: Cutter): number {
   if (raw['corner-radius'] !== undefined) return mm(raw['corner-radius']);
+  if (isCutFromOutside(cutOf(raw))) return 0;
   if (raw.chamfer !== undefined) return mm(raw.chamfer);
-  return raw.cut === 'profile-outside' ? 0 : cutter.diameterMm / 2;
+  return cutter.diameterMm / 2;
 }
 
 /** Corners counter-clockwise: which way round a person writes them says nothing. */

@@ -39,13 +39,17 @@ export const feature = keyed<raw.RawFeature>({
   turned: optional(about(q.angle(), 'counter-clockwise about `at`, seen from the front', '30 deg')),
   cut: optional(
     about(
-      oneOf('pocket', 'profile-outside', 'profile-inside', 'drill', 'chamfer'),
+      oneOf('pocket', 'profile-outside', 'profile-inside', 'drill', 'chamfer', 'chamfer-outside'),
       'how; left out, pocket',
       'pocket',
     ),
   ),
   chamfer: optional(
-    about(q.size(), 'width of a chamfer in plan; the outline is where it meets the face', 3),
+    about(
+      q.size(),
+      'width of a chamfer in plan; the outline is where it meets the face, of a hole as of the outside of a part (cut: chamfer-outside)',
+      3,
+    ),
   ),
   depth: optional(about(q.depth(), 'below the face it is cut from', 6, 'through')),
   cutter: about(text(), 'which cutter of the shop file', 'flat 6'),

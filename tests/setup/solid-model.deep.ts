@@ -24,7 +24,8 @@ describe('a solid on an uneven bed', () => {
   it('is cut as deep as the production model says, and leaves the same webs and V grooves, on 2000 jobs', () => {
     fc.assert(
       fc.property(thickJob, (one) => {
-        for (const apartMm of thicknessAgreement(one)) expect(apartMm).toBeLessThan(1e-9);
+        for (const { apartMm, allowedMm } of thicknessAgreement(one))
+          expect(apartMm).toBeLessThan(allowedMm);
       }),
       { seed: 27, numRuns: 2000 },
     );

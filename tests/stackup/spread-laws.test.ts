@@ -31,6 +31,8 @@ describe('a wider spread', () => {
     ['parallel', /machine lean|fence angle|blank square/],
   ] as const)('never narrows a need: %s', (name, ids) => {
     const job = wholeShopJob(({ needs }) => ({ needs: [needs[indexOf(name)]!] }));
-    expectWideningWidens(job, 2000, (id) => ids.test(id));
+    // The outline of a V groove is right to 1e-4 mm, a small part of the width of its worst case.
+    const shortShare = name === 'size of a groove' ? 1e-4 : undefined;
+    expectWideningWidens(job, 2000, (id) => ids.test(id), shortShare);
   });
 });

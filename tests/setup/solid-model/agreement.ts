@@ -38,8 +38,8 @@ function notRocking(job: StopsJob, off: Off): Off {
   );
 }
 
-/** Production takes the edge of a V groove as lines and arcs through landed places: right to this, mm, on a cone that leans by 0.004. */
-const GROOVE_MM = 1e-3;
+/** Production takes the edge of a V groove as lines and arcs through landed places: off by about the radius times the square of the lean, here up to 50 mm and twice 0.004. */
+const GROOVE_MM = 5e-3;
 const EXACT_MM = 1e-9;
 
 /** How far apart every depth, web and groove of a job is by both models, mm, and how far it may be. */

@@ -1,4 +1,4 @@
-import { limitsFrom, type Play, type Taken } from './play.ts';
+import { LARGEST_TURN, limitsFrom, type Play, type Taken } from './play.ts';
 
 /** Walls round a loose blank, each a line that no part of it may cross. Normals point outwards, counter-clockwise in order. */
 export interface Walls {
@@ -96,6 +96,7 @@ export function wallPlay(walls: Walls, alongA: number, alongB: number): WallPlay
   };
 
   const turn = (s: number): boolean => {
+    if (!(Math.abs(s) <= LARGEST_TURN)) return false;
     read(s);
     for (let wall = 0; wall < count; wall++) {
       ne[wall] = walls.normalA[wall]! * alongB - walls.normalB[wall]! * alongA;
@@ -147,10 +148,12 @@ export function wallPlay(walls: Walls, alongA: number, alongB: number): WallPlay
       if (turn(s)) return s;
       before.set(gap);
       read(s + TURN_STEP);
+      const from = s;
       for (let wall = 0; wall < count; wall++) {
-        const over = ne[wall]! * moveE + nf[wall]! * moveF - before[wall]!;
-        if (over <= 0) continue;
         const perTurn = (before[wall]! - gap[wall]!) / TURN_STEP;
+        const turned = perTurn * (s - from);
+        const over = ne[wall]! * moveE + nf[wall]! * moveF - before[wall]! + turned;
+        if (over <= 0) continue;
         const step = (PUSH_ON * over) / (1 + (perTurn / ARM_MM) ** 2);
         moveE -= step * ne[wall]!;
         moveF -= step * nf[wall]!;

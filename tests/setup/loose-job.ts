@@ -1,4 +1,4 @@
-import type { DowelHoles, Nest, Job, ZeroXy } from '../../src/job/job.ts';
+import type { DowelHoles, Job, JobBase, Nest, ZeroXy } from '../../src/job/job.ts';
 import { FLAT6, NONE, PAPER, plainJob } from './plain-job.ts';
 
 export const EDGES: ZeroXy = { kind: 'edges', at: null, tool: PAPER };
@@ -37,7 +37,7 @@ interface Set {
 }
 
 function baseOf({ aboutX, backFirst, first = EDGES, second = HELD }: Set) {
-  const { stops: _stops, locating: _locating, ...base } = plainJob();
+  const base: JobBase = plainJob();
   const [one, two] = [
     { ...base.zero.frontUp, xy: first },
     { ...base.zero.frontUp, xy: second },

@@ -31,6 +31,7 @@ function boxPlay(width: number, height: number, gap: readonly number[]): Play {
       count: 4,
       normalA: Float64Array.of(1, 0, -1, 0),
       normalB: Float64Array.of(0, 1, 0, -1),
+      middle: [0, 0],
       gaps: (cos, sin, gaps) => {
         const [w, h] = [width / 2, height / 2];
         const [wide, high] = [cos * w + Math.abs(sin) * h, cos * h + Math.abs(sin) * w];

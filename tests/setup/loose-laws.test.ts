@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { DowelHoles, Job, TakeUp } from '../../src/job/job.ts';
-import { HELD, inNest, onDowels } from './loose-job.ts';
+import { HELD, inNest, onDowels, onFenceAndDowel } from './loose-job.ts';
 import { randomsOf } from './loose-play/numbers.ts';
 import { ALLOWED_MM } from './loose-second-model/agreement.ts';
 import { looseSetUp } from './loose-second-model/set-ups.ts';
@@ -153,6 +153,27 @@ describe('where it stands on the bed', () => {
       expect(misalign(elsewhere, off, { x: 33, y: H / 4 })).toEqual(
         misalign(job, off, { x: 33, y: H / 4 }),
       );
+    }
+  });
+});
+
+describe('a dowel pushed one way along its fence', () => {
+  it.each(['lower', 'upper'] as const)('is off by its clearance, turned over: %s', (fence) => {
+    const clearance = 0.1;
+    for (const [takeUp, way] of [
+      ['right', 1],
+      ['left', -1],
+    ] as const) {
+      const set = { milled: true, first: { kind: 'dowels' } } as const;
+      const job = onFenceAndDowel({ takeUp, drilled: 'separately' }, set);
+      if (job.locating !== 'fence-and-dowel') throw new Error('on a fence and a dowel');
+      const drilled: Job = { ...job, fenceAndDowel: { ...job.fenceAndDowel, fence } };
+      const [x, y] = misalign(drilled, { 'clearance/1': clearance }, { x: 60, y: 40 });
+      const [trueX] = misalign(drilled, {}, { x: 60, y: 40 });
+      expect(Math.abs(trueX)).toBeLessThan(1e-12);
+      // Half of it to that side in both placings, and the back is seen mirrored.
+      expect(x).toBeCloseTo(way * clearance, 12);
+      expect(y).toBeCloseTo(0, 12);
     }
   });
 });

@@ -254,6 +254,7 @@ describe('a play of nothing', () => {
     expect(taken(boxPlay(280, 180, [0, 0, 0, 0]), 0.2, 0.7, 1, to)).toBe(true);
     for (const number of numbers(to)) expect(Math.abs(number)).toBeLessThan(1e-8);
     expect(taken(boxPlay(280, 180, [-0.1, 0.1, 0.05, 0.1]), 0.2, 0.7, 1, to)).toBe(false);
+    expect(taken(boxPlay(280, 180, [-2e-6, 0.1, 1e-6, 0.1]), 0.2, 0.7, 1, to)).toBe(false);
   });
 });
 

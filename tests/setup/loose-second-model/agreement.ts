@@ -8,6 +8,9 @@ import type { LooseSetUp } from './set-ups.ts';
  * and where they do is the root of a rounding. Pushed: production looks for the best turn by comparing how far
  * each lets it go, which near the best is flat: a rounding of 1e-14 mm over holes 100 mm apart is 2e-6 mm of a far place.
  */
+export const allowedMm = ({ kind, take }: LooseSetUp): number =>
+  kind === 'fence-and-dowel' ? ALLOWED_MM.bound : ALLOWED_MM[take];
+
 export const ALLOWED_MM = { bound: 1e-9, turned: 2e-8, pushed: 1e-5 } as const;
 
 /** Null where a push rests in two places, of which either is right. */

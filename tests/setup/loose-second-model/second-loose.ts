@@ -1,5 +1,4 @@
 import { invariant } from '../../../src/num/invariant.ts';
-import { featurePath } from '../../../src/job/feature-path.ts';
 import type { Band, DowelHoles, Job, Nest, TakeUp } from '../../../src/job/job.ts';
 import { blankInLayout, cornerAt, frontUpCorner, placingsOf } from '../../../src/setup/place.ts';
 import type { Placing } from '../../../src/setup/placing.ts';
@@ -99,11 +98,7 @@ function seat(job: Job, off: Off, laying: Laying, drilled: Drilled | null, done:
       if (nest.around !== null && done === null) return freely;
       const walls = wallsOf(job, nest, off, { placing, blank, unmoved }, done);
       const part = job.features.find(({ name }) => name === nest.around);
-      const corners = part === undefined ? [] : featurePath(part).map((corner) => corner.at);
-      const pivot =
-        part === undefined
-          ? middle
-          : meanOf(corners.map((corner) => blankInLayout(job, placing.mirror, corner)));
+      const pivot = part === undefined ? middle : blankInLayout(job, placing.mirror, part.at);
       const dropped = inTheMiddle(walls, pivot);
       const found =
         inRoom(roomInWalls(walls, pivot), nest.takeUp, off, placing, dropped) ?? dropped;

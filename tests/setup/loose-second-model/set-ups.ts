@@ -31,7 +31,9 @@ export function looseSetUp(seed: number): LooseSetUp {
   const next = randomsOf(seed);
   const oneOf = <T>(...all: readonly T[]): T => all[Math.floor(next() * all.length)]!;
   const kind = KINDS[seed % 4]!;
-  const take = TAKES[Math.floor(seed / 4) % 3]!;
+  const isNest = kind === 'nest' || kind === 'part-nest';
+  // A blank that does not go into its nest is not in the second model.
+  const take = isNest ? TAKES[1 + (Math.floor(seed / 4) % 2)]! : TAKES[Math.floor(seed / 4) % 3]!;
   const aboutX = next() < 0.5;
   const widthMm = 150 + Math.floor(200 * next());
   const heightMm = 140 + Math.floor(150 * next());

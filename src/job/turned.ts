@@ -17,7 +17,7 @@ export function shiftWhenTurned(
       : locating.locating === 'fence-and-dowel'
         ? locating.fenceAndDowel.dowel
         : null;
-  if (holes === null) return nowhere;
+  if (holes === null || holes.at.length === 0) return nowhere;
   const axis = turn === 'about-y' ? 'x' : 'y';
   const along = holes.at.map((place) => place[axis]);
   const sizeMm = axis === 'x' ? blank.widthMm : blank.heightMm;

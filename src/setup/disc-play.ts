@@ -1,4 +1,4 @@
-import { limitsFrom, type Play } from './play.ts';
+import { LARGEST_TURN, limitsFrom, type Play } from './play.ts';
 
 /** Holes on pins, about the middle of each, mm: after a turn, each hole may be off its pin by its play. */
 export interface Pairs {
@@ -101,6 +101,7 @@ export function discPlay(pairs: Pairs, alongA: number, alongB: number): DiscPlay
   };
 
   const turn = (s: number): boolean => {
+    if (!(Math.abs(s) <= LARGEST_TURN)) return false;
     const c = Math.sqrt(1 - s * s);
     cos = cos0 * c - sin0 * s;
     sin = sin0 * c + cos0 * s;
@@ -140,15 +141,17 @@ export function discPlay(pairs: Pairs, alongA: number, alongB: number): DiscPlay
     for (let k = 0; k < count; k++) arm += (ha[k]! * ha[k]! + hb[k]! * hb[k]!) / count;
     for (let pull = 0; pull < PULLS; pull++) {
       if (turn(s)) return s;
+      const from = s;
       for (let k = 0; k < count; k++) {
-        const [ve, vf] = [e - ze[k]!, f - zf[k]!];
-        const apart = Math.sqrt(ve * ve + vf * vf);
-        const over = apart - playMm[k]!;
-        if (over <= 0) continue;
-        // Turning moves the hole across the line to it.
+        // Turning moves the hole across the line to it; as far as this pull has turned it already, too.
         const a = cos * ha[k]! - sin * hb[k]!;
         const b = sin * ha[k]! + cos * hb[k]!;
         const [he, hf] = [a * alongB - b * alongA, a * alongA + b * alongB];
+        const ve = e - ze[k]! - (s - from) * hf;
+        const vf = f - zf[k]! + (s - from) * he;
+        const apart = Math.sqrt(ve * ve + vf * vf);
+        const over = apart - playMm[k]!;
+        if (over <= 0) continue;
         const perTurn = (vf * he - ve * hf) / apart;
         const step = (PULL_ON * over) / (1 + (perTurn * perTurn) / arm);
         e -= (step * ve) / apart;
@@ -250,7 +253,7 @@ function limitsOfTwo({
   const square = (play * play - longer * longer) / (4 * hole * pin);
   if (!(square >= 0)) return null;
   const half = Math.min(square, 0.5);
-  const sine = 2 * Math.sqrt(half * (1 - half));
+  const sine = Math.min(LARGEST_TURN, 2 * Math.sqrt(half * (1 - half)));
   return [-sine, sine];
 }
 

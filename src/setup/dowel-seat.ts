@@ -13,7 +13,7 @@ const LEAST_LACK_MM = 1e-6;
 
 /**
  * Holes on dowels: about the best fit (middle on middle, line on line), anywhere that every hole's play allows, or pushed
- * one way. Where they bind at every turn the blank lies at the best fit. Source: registration.md rule 7.
+ * one way through the middle of the dowels. Where they bind at every turn the blank lies at the best fit. Source: registration.md rule 7.
  */
 export function dowelSeat(
   { pairs, line, meet }: Meeting,

@@ -1,4 +1,4 @@
-import { limitsFrom, type Play, type Taken } from './play.ts';
+import { LARGEST_TURN, limitsFrom, type Play, type Taken } from './play.ts';
 
 /** Walls round a loose blank, each a line that no part of it may cross. Normals point outwards, counter-clockwise in order. */
 export interface Walls {
@@ -17,10 +17,12 @@ const ROUNDING_MM = 1e-11;
 /** How often walls push a blank off, and how much further than they must. */
 const PUSHES = 40;
 const PUSH_ON = 1.1;
+/** Sine by which one pass turns a blank at most. */
+const LARGEST_STEP = 0.05;
 
 /** The play of what lies loosely within walls. */
 export interface WallPlay extends Play {
-  /** Where it lies when it binds, after `limits`: as near to its place within each wall as all let it. */
+  /** Where it lies when it binds, after `limits`: where its gaps to the walls are as nearly alike as they can be. */
   readonly rest: Readonly<Taken>;
   /** After a turn: the least gap to a wall when it is moved there, mm; below 0 when it is through one. */
   readonly roomAt: (e: number, f: number) => number;
@@ -96,6 +98,7 @@ export function wallPlay(walls: Walls, alongA: number, alongB: number): WallPlay
   };
 
   const turn = (s: number): boolean => {
+    if (!(Math.abs(s) <= LARGEST_TURN)) return false;
     read(s);
     for (let wall = 0; wall < count; wall++) {
       ne[wall] = walls.normalA[wall]! * alongB - walls.normalB[wall]! * alongA;
@@ -104,7 +107,7 @@ export function wallPlay(walls: Walls, alongA: number, alongB: number): WallPlay
     return cut();
   };
 
-  /** Where each gap is as near to nothing as all of them let it: the least sum of squares, in three passes from true. */
+  /** Where the gaps are as nearly alike as they can be: the least sum of squares, in three passes from true. */
   const rest: Taken = { s: 0, e: 0, f: 0 };
   const settle = (): void => {
     rest.s = rest.e = rest.f = 0;
@@ -112,11 +115,18 @@ export function wallPlay(walls: Walls, alongA: number, alongB: number): WallPlay
       turn(rest.s + TURN_STEP);
       before.set(gap);
       turn(rest.s);
-      // Normal equations of gap = ne e + nf f + per s.
+      // Normal equations of gap = what all have in common + ne e + nf f + per s, less their means.
       let [ee, ef, es, ff, fs, ss, ge, gf, gs] = [0, 0, 0, 0, 0, 0, 0, 0, 0];
+      let [mu, mv, mp, mg] = [0, 0, 0, 0];
       for (let wall = 0; wall < count; wall++) {
-        const [u, v, g] = [ne[wall]!, nf[wall]!, gap[wall]!];
-        const per = (g - before[wall]!) / TURN_STEP;
+        mu += ne[wall]! / count;
+        mv += nf[wall]! / count;
+        mg += gap[wall]! / count;
+        mp += (gap[wall]! - before[wall]!) / TURN_STEP / count;
+      }
+      for (let wall = 0; wall < count; wall++) {
+        const [u, v, g] = [ne[wall]! - mu, nf[wall]! - mv, gap[wall]! - mg];
+        const per = (gap[wall]! - before[wall]!) / TURN_STEP - mp;
         ee += u * u;
         ef += u * v;
         es += u * per;
@@ -132,7 +142,9 @@ export function wallPlay(walls: Walls, alongA: number, alongB: number): WallPlay
       const [pe, pf] = [(es * ff - fs * ef) / det, (fs * ee - es * ef) / det];
       const [qe, qf] = [(ge * ff - gf * ef) / det, (gf * ee - ge * ef) / det];
       const stiff = ss - es * pe - fs * pf;
-      const by = stiff > 0 ? (gs - es * qe - fs * qf) / stiff : 0;
+      // What is nearly round hardly minds its turn: no further than a step from the last.
+      const wanted = stiff > 0 ? (gs - es * qe - fs * qf) / stiff : 0;
+      const by = Math.min(LARGEST_STEP, Math.max(-LARGEST_STEP, wanted));
       rest.s += by;
       rest.e = qe - pe * by;
       rest.f = qf - pf * by;
@@ -142,15 +154,18 @@ export function wallPlay(walls: Walls, alongA: number, alongB: number): WallPlay
   /** A turn at which something is left, near the rest; walls push the blank off until it is clear of all, or never. */
   const turnInside = (): number | null => {
     settle();
+    if (!turn(rest.s) && turn(0)) return 0;
     let [s, moveE, moveF] = [rest.s, rest.e, rest.f];
     for (let push = 0; push < PUSHES; push++) {
       if (turn(s)) return s;
       before.set(gap);
       read(s + TURN_STEP);
+      const from = s;
       for (let wall = 0; wall < count; wall++) {
-        const over = ne[wall]! * moveE + nf[wall]! * moveF - before[wall]!;
-        if (over <= 0) continue;
         const perTurn = (before[wall]! - gap[wall]!) / TURN_STEP;
+        const turned = perTurn * (s - from);
+        const over = ne[wall]! * moveE + nf[wall]! * moveF - before[wall]! + turned;
+        if (over <= 0) continue;
         const step = (PUSH_ON * over) / (1 + (perTurn / ARM_MM) ** 2);
         moveE -= step * ne[wall]!;
         moveF -= step * nf[wall]!;

@@ -1,4 +1,4 @@
-import type { DowelHoles, Job, JobBase, Nest, StopsJob, ZeroXy } from '../../src/job/job.ts';
+import type { DowelHoles, Job, JobBase, Nest, ZeroXy } from '../../src/job/job.ts';
 import { FLAT6, NONE, PAPER, plainJob } from './plain-job.ts';
 
 export const EDGES: ZeroXy = { kind: 'edges', at: null, tool: PAPER };
@@ -36,14 +36,8 @@ interface Set {
   readonly second?: ZeroXy;
 }
 
-function withoutStops(): JobBase {
-  const ofStops: readonly string[] = ['stops', 'locating'] satisfies (keyof StopsJob)[];
-  const rest = Object.entries(plainJob()).filter(([key]) => !ofStops.includes(key));
-  return Object.fromEntries(rest) as unknown as JobBase;
-}
-
 function baseOf({ aboutX, backFirst, first = EDGES, second = HELD }: Set) {
-  const base = withoutStops();
+  const base: JobBase = plainJob();
   const [one, two] = [
     { ...base.zero.frontUp, xy: first },
     { ...base.zero.frontUp, xy: second },

@@ -67,22 +67,29 @@ function turnedOver(
   if (shiftMm === 0) return;
   const [corner] = cornersOf(locating);
   const isHighEnd = axis === 'x' ? isRight(corner) : isFar(corner);
-  hangsOver(
+  const boardMm = axis === 'x' ? board.xMm : board.yMm;
+  const low = onBed.value[axis] + shiftMm - (isHighEnd ? sizeMm : 0);
+  if (low >= 0 && low + sizeMm <= boardMm) return;
+  // Where the corner can stand with the front up, so that both layings are on the board.
+  const start = isHighEnd ? sizeMm : 0;
+  const least = start + Math.max(0, -shiftMm);
+  const most = start + boardMm - sizeMm - Math.max(0, shiftMm);
+  const written = raw['on-bed'];
+  const place = written !== undefined ? '' : `on-bed: with ${axis} `;
+  fault(
     context,
-    raw['on-bed'] ?? raw,
-    raw['on-bed'] === undefined ? 'turn' : axis === 'x' ? 0 : 1,
-    onBed.value[axis] + shiftMm,
-    sizeMm,
-    axis === 'x' ? board.xMm : board.yMm,
-    isHighEnd,
-    axis,
+    written !== undefined ? [written, axis === 'x' ? 0 : 1] : [raw, 'turn'],
+    `turned over, the blank would lie from ${said(low)} to ${said(low + sizeMm)} mm along ${axis.toUpperCase()}, and the spoilboard ends at 0 and ${said(boardMm)} mm`,
+    least > most
+      ? 'set the dowels nearer to the middle of the blank'
+      : `write ${place}${said(least)} to ${said(most)}, or set the dowels nearer to the middle of the blank`,
   );
 }
 
 function hangsOver(
   context: Context,
   onBed: object,
-  index: 0 | 1 | 'turn',
+  index: 0 | 1,
   cornerMm: number,
   sizeMm: number,
   boardMm: number,

@@ -3,14 +3,21 @@ import { fault } from '../resolve/context.ts';
 import type { RawZero } from '../schema/raw-job.ts';
 import type { Known } from './job.ts';
 
-/** What the zero can be found on with this way of locating, in words. */
-export function foundOn({ locating }: Known): string {
+/** What the zero of a placing can be found on with this way of locating, in words. */
+export function foundOn({ locating }: Known, isFirst: boolean): string {
   switch (locating?.locating) {
     case 'dowels':
-    case 'fence-and-dowel':
-      return 'edges, middle or dowels';
+      return locating.dowels.drilled === 'separately'
+        ? 'edges, middle or dowels'
+        : 'edges or middle';
+    case 'fence-and-dowel': {
+      const { dowel, made } = locating.fenceAndDowel;
+      const isOne = dowel.drilled === 'separately' && made.kind === 'milled-in-place';
+      return isOne ? 'edges, middle or dowels' : 'edges or middle';
+    }
     case 'nest':
-      return 'edges, middle or nest';
+      if (locating.nest.around === null) return 'edges, middle or nest';
+      return isFirst ? 'edges or middle' : 'nest, kept or hole';
     case 'stops':
     case undefined:
       return 'stops, milled-stops, edges or middle';
@@ -44,7 +51,10 @@ export function checkFoundOn(
     case 'stops':
     case 'milled-stops':
       if (stops === null)
-        tell(`there is no side stop, so no zero on the ${zero.xy}`, `write ${foundOn(known)}`);
+        tell(
+          `there is no side stop, so no zero on the ${zero.xy}`,
+          `write ${foundOn(known, isFirst)}`,
+        );
       else if (zero.xy === 'milled-stops' && stops.made.kind !== 'milled-in-place')
         tell(
           `milled-stops is the zero the stops were milled from, and these are ${stops.made.kind}`,
@@ -52,11 +62,11 @@ export function checkFoundOn(
         );
       return;
     case 'dowels':
-      checkDowelZero(known, tell);
+      checkDowelZero(known, isFirst, tell);
       return;
     case 'nest':
       if (locating.locating !== 'nest')
-        tell('there is no nest, so no zero from cutting it', `write ${foundOn(known)}`);
+        tell('there is no nest, so no zero from cutting it', `write ${foundOn(known, isFirst)}`);
       return;
     case 'edges':
     case 'middle':
@@ -73,13 +83,18 @@ export function checkFoundOn(
 }
 
 function checkDowelZero(
-  { locating }: Known,
+  known: Known,
+  isFirst: boolean,
   tell: (message: string, instead: string) => void,
 ): void {
+  const { locating } = known;
   const fence = locating?.locating === 'fence-and-dowel' ? locating.fenceAndDowel : null;
   const holes = locating?.locating === 'dowels' ? locating.dowels : (fence?.dowel ?? null);
   if (holes === null)
-    tell('there are no dowels, so no zero from drilling for them', 'write stops, edges or middle');
+    tell(
+      'there are no dowels, so no zero from drilling for them',
+      `write ${foundOn(known, isFirst)}`,
+    );
   else if (holes.drilled === 'with-the-blank')
     tell(
       'the holes are drilled with the blank, from the zero of the first placing',

@@ -22,7 +22,7 @@ export function checkZeros(context: Context, known: Known): void {
         context,
         [zero, 'xy'],
         `the ${placing} placing comes first, so there is no zero to keep`,
-        `write ${foundOn(known)}, or first: ${first === 'back-up' ? 'front' : 'back'}`,
+        `write ${foundOn(known, true)}, or first: ${first === 'back-up' ? 'front' : 'back'}`,
       );
     checkFoundOn(context, known, zero, placing === first);
     checkHole(context, known, zero, placing === first && !context.spoilt.has(raw));

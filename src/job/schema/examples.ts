@@ -22,6 +22,7 @@ export const EXAMPLES: Readonly<Record<string, string>> = {
   'stops.made': 'made: set-by-hand, on-bed-pins or milled-in-place',
   dowels: 'dowels: {at: [[140, 12], [140, 168]], diameter: 8, drilled: with-the-blank}',
   'dowels.at': 'at: [[140, 12], [140, 168]]',
+  'dowels.at.*': '[140, 12], one such place for each dowel',
   'dowels.diameter': 'diameter: 8',
   'dowels.drilled': 'drilled: with-the-blank, or separately',
   'stops.dowel.at': 'at: [140, 150]',

@@ -1,4 +1,4 @@
-import type { StopsJob } from '../../../src/job/job.ts';
+import type { Job } from '../../../src/job/job.ts';
 import type { Placing } from '../../../src/setup/placing.ts';
 import { plus, turned, type XY } from './vectors.ts';
 
@@ -12,8 +12,10 @@ export interface Lie {
   readonly shift: XY;
 }
 
-export function lieOf(job: StopsJob, placing: Placing, pivot: XY, turnRad: number, shift: XY): Lie {
-  const { widthMm, heightMm } = job.blank;
+export function lieOf(job: Job, placing: Placing, pivot: XY, turnRad: number, shift: XY): Lie {
+  // Turned about a line that is not its middle, it lies further on.
+  const widthMm = job.blank.widthMm + placing.lies.x;
+  const heightMm = job.blank.heightMm + placing.lies.y;
   return { mirror: placing.mirror, widthMm, heightMm, pivot, turnRad, shift };
 }
 
@@ -25,4 +27,13 @@ export function inBlank(lie: Lie, machine: XY): XY {
     x: lie.mirror === 'x' ? lie.widthMm - x : x,
     y: lie.mirror === 'y' ? lie.heightMm - y : y,
   };
+}
+
+/** Machine place of blank coordinates. */
+export function onMachine(lie: Lie, place: XY): XY {
+  const mirrored = {
+    x: lie.mirror === 'x' ? lie.widthMm - place.x : place.x,
+    y: lie.mirror === 'y' ? lie.heightMm - place.y : place.y,
+  };
+  return plus(plus(lie.pivot, turned(plus(mirrored, lie.pivot, -1), lie.turnRad)), lie.shift);
 }

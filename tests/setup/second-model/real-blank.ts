@@ -1,4 +1,4 @@
-import type { Edge, StopsJob } from '../../../src/job/job.ts';
+import type { Band, Edge, Job } from '../../../src/job/job.ts';
 import type { Placing } from '../../../src/setup/placing.ts';
 import type { Off } from '../misalign.ts';
 import type { XY } from './vectors.ts';
@@ -27,7 +27,7 @@ export const outOf = (edge: Edge): 1 | -1 => (edge === 'upper' || edge === 'righ
 const HEIGHTS = 8;
 
 /** The blank as it really is in one placing, all in the blank frame. */
-export function realBlank(job: StopsJob, off: Off, placing: Placing): RealBlank {
+export function realBlank(job: Job, off: Off, placing: Placing, band: Band): RealBlank {
   const { widthMm, heightMm, widthAtYMm, heightAtXMm } = job.blank;
   const get = (key: string): number => off[key] ?? 0;
   const thickMm = job.blank.thickMm + get('thickness');
@@ -63,7 +63,7 @@ export function realBlank(job: StopsJob, off: Off, placing: Placing): RealBlank 
       return outOf(edge) * (place[across] - line) - (sagNow ?? sagNowMm(edge, place[along]));
     },
     bevelMm: (edge) => {
-      const outs = heightsOf(job).map((fromBedMm) => {
+      const outs = heightsOf(band).map((fromBedMm) => {
         const z = placing.faceUp === 'front' ? fromBedMm : thickMm - fromBedMm;
         return get(`bevel/${edge}`) * (z - thickMm / 2);
       });
@@ -73,8 +73,7 @@ export function realBlank(job: StopsJob, off: Off, placing: Placing): RealBlank 
 }
 
 /** Heights above the bed at which a stop can touch. */
-function heightsOf(job: StopsJob): readonly number[] {
-  const { band } = job.stops;
+function heightsOf(band: Band): readonly number[] {
   if (band.kind === 'narrow') return [band.touchHeightMm];
   return Array.from({ length: HEIGHTS + 1 }, (_, index) => (band.heightMm * index) / HEIGHTS);
 }

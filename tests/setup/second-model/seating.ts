@@ -26,17 +26,16 @@ export interface Bench {
   readonly side: readonly Touch[];
 }
 
-/** How the blank lies once pushed against the fence and slid against the side stop, then clamped. */
-export function seated(
+export function benchOf(
   job: StopsJob,
   off: Off,
   placing: Placing,
   blank: RealBlank,
   stops: RealStops,
-): Lie {
+): Bench {
   const [away, up] = [intoBlank(stops, placing, 'side'), intoBlank(stops, placing, 'fence')];
   const touches = touchesOf(job, off, placing, blank, stops);
-  const bench: Bench = {
+  return {
     job,
     off,
     placing,
@@ -52,6 +51,18 @@ export function seated(
       ),
     ...touches,
   };
+}
+
+/** How the blank lies once pushed against the fence and slid against the side stop, then clamped. */
+export function seated(
+  job: StopsJob,
+  off: Off,
+  placing: Placing,
+  blank: RealBlank,
+  stops: RealStops,
+): Lie {
+  const [away, up] = [intoBlank(stops, placing, 'side'), intoBlank(stops, placing, 'fence')];
+  const bench = benchOf(job, off, placing, blank, stops);
   const touching = sideCandidates(bench).map((gapAt) =>
     rootOf((slid) => gapAt(onFence(bench, slid)), 0, PROBE_MM),
   );
@@ -64,7 +75,7 @@ export function seated(
 }
 
 /** The blank against the fence, slid so far away from the side stop. */
-function onFence(bench: Bench, slidMm: number): Lie {
+export function onFence(bench: Bench, slidMm: number): Lie {
   const rocked = rockedTurn(bench, slidMm);
   if (rocked !== null) return rocked;
   const [one, other] = bench.fence;

@@ -25,7 +25,7 @@ function inOrder(first: Laid, second: Laid): Found[] {
 }
 
 function laidOf(job: StopsJob, off: Off, placing: Placing): Laid {
-  const blank = realBlank(job, off, placing);
+  const blank = realBlank(job, off, placing, job.stops.band);
   const stops = realStops(job, off);
   return { job, off, placing, blank, stops, lie: seated(job, off, placing, blank, stops) };
 }

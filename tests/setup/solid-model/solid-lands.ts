@@ -38,7 +38,7 @@ export function solidTurnOver(job: StopsJob, off: Off): SolidTurnOver {
 }
 
 function laidOf(job: StopsJob, off: Off, placing: Placing): Laid {
-  const blank = realBlank(job, off, placing);
+  const blank = realBlank(job, off, placing, job.stops.band);
   const stops = realStops(job, off);
   return { job, off, placing, blank, stops, lie: solidSeated(job, off, placing, blank, stops) };
 }

@@ -38,6 +38,7 @@ export function buildJob(job: Job, options: PredictOptions, version: string): Bu
   }));
   const clearances = clearancesOf(job, placings, parts.flatMap(bodiesOf));
   const sheet = benchSheet({
+    made: 'stops',
     job,
     placings,
     prediction,

@@ -1,4 +1,4 @@
-import type { Feature, StopsJob } from '../job/job.ts';
+import type { Feature, Job } from '../job/job.ts';
 import { limitsOf } from '../num/spread-of.ts';
 import { outlineOf } from '../sweep/feature-outline.ts';
 
@@ -6,7 +6,7 @@ import { outlineOf } from '../sweep/feature-outline.ts';
  * True when a cut can set a piece free: a profile right through, or one that another cut of the other
  * face meets below it, with the thinnest blank and 1 mm of skin as no hold at all.
  */
-export function freesPiece(job: StopsJob, feature: Feature): boolean {
+export function freesPiece(job: Job, feature: Feature): boolean {
   if (isProfile(feature) && feature.through) return true;
   const thinnestMm =
     job.blank.thickMm + Math.min(0, limitsOf(job.blank.thickSpread.distribution)[0]);
@@ -26,7 +26,7 @@ const isProfile = ({ cut }: Feature): boolean =>
   cut === 'profile-outside' || cut === 'profile-inside';
 
 /** Of two cuts that meet, the one in the second placing breaks through. */
-function isLast(job: StopsJob, feature: Feature, other: Feature): boolean {
+function isLast(job: Job, feature: Feature, other: Feature): boolean {
   return feature.face !== job.first || other.through;
 }
 

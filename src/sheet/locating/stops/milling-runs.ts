@@ -1,9 +1,9 @@
-import type { Cutter, StopsJob } from '../job/job.ts';
-import type { Land } from '../jig/stop-part.ts';
-import { cornerAt, sidesOf } from '../setup/place.ts';
-import type { Side } from '../setup/placing.ts';
-import { stopLetter } from './badges.ts';
-import type { SheetStop } from './sheet-input.ts';
+import type { Cutter, StopsJob } from '../../../job/job.ts';
+import type { Land } from '../../../jig/stop-part.ts';
+import { cornerAt, sidesOf } from '../../../setup/place.ts';
+import type { Side } from '../../../setup/placing.ts';
+import { stopLetter } from './stop-badges.ts';
+import type { SheetStop } from '../../sheet-input.ts';
 
 /**
  * One land milled where it stands, as the path of the cutter's centre, from the zero of milling:

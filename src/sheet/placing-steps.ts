@@ -30,8 +30,8 @@ export function placingSteps(
     ...zeroAfterLaying(job, placing, located, zero.xy),
     ...(isFirst ? noteZero(job, next) : []),
     checkMark(job, placing),
-    ...zAfterLaying(job, placing, located, zero.z),
     ...located.drilling,
+    ...zAfterLaying(job, placing, located, zero.z),
     step(
       markup`Run the program once with the cutter raised clear of everything. Do cutter, nut and dust shoe pass ${located.passing} and every clamp?`,
     ),

@@ -24,12 +24,15 @@ export function zBeforeLaying(
 ): Step[] {
   const at = coveredAt(job, placing, located, z);
   if (at === null) return [];
+  const cutters = cutterNames(job, placing);
+  // The drill that comes between takes the first cutter out.
+  const next = located.drilling.length > 0 ? cutters : cutters.slice(1);
   const { name } = pieceOf(job, placing);
   return [
     step(
       markup`<b>Z zero now, before the ${name} is laid:</b> with ${firstCutter(job, placing)} and ${z.tool.name}, spindle still, touch the ${located.floor} ${bedPlace(job, placing, xy, at, z.at !== null)}. The ${name} will cover this place. Take off what the tool adds. Z zero is the <b>${located.floor}</b>.`,
     ),
-    ...forNextCutters(job, placing, located, `the ${located.floor} is covered by then`),
+    ...forNextCutters(job, located, next, `the ${located.floor} is covered by then`),
   ];
 }
 
@@ -53,7 +56,12 @@ export function zAfterLaying(job: Job, placing: Placing, located: Located, z: Ze
   }
   return [
     step(touch),
-    ...forNextCutters(job, placing, located, 'the place above is cut away by then'),
+    ...forNextCutters(
+      job,
+      located,
+      cutterNames(job, placing).slice(1),
+      'the place above is cut away by then',
+    ),
   ];
 }
 
@@ -73,8 +81,7 @@ export function staysInReach(job: Job, placing: Placing, located: Located, z: Ze
 /** Far finer than where a hand touches, mm. */
 const CHORD_MM = 0.1;
 
-function forNextCutters(job: Job, placing: Placing, located: Located, why: string): Step[] {
-  const [, ...next] = cutterNames(job, placing);
+function forNextCutters(job: Job, located: Located, next: readonly string[], why: string): Step[] {
   if (next.length === 0) return [];
   return [
     step(

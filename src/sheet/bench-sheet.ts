@@ -110,7 +110,7 @@ function work(input: SheetInput, way: Way): Html {
     { title: 'Turn over', steps: turnSteps(input, way) },
     {
       title: `Second placing: ${second.faceUp} up`,
-      steps: placingSteps(job, second, way.in(second), null),
+      steps: [...placingSteps(job, second, way.in(second), null), ...way.next],
     },
     { title: 'Check the part', steps: checkSteps(job, prediction) },
   ];

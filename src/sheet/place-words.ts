@@ -32,6 +32,7 @@ export function fromLeftWords(job: Job, placing: Placing, x: number, laid: Laid)
   const { name, box } = pieceOf(job, placing);
   const side = `the left side of the ${name} ${laid}`;
   const inMm = x - box.lowX;
+  if (isOne(inMm, 0)) return `at ${side}`;
   return inMm < 0
     ? `${lengthText(-inMm, job.shop.units)} to the left of ${side}`
     : `${lengthText(inMm, job.shop.units)} from ${side}`;
@@ -40,6 +41,7 @@ export function fromLeftWords(job: Job, placing: Placing, x: number, laid: Laid)
 /** Whichever face is up: `90 mm in from the near side`. */
 export function fromNearWords(job: Job, placing: Placing, y: number): string {
   const inMm = y - pieceOf(job, placing).box.lowY;
+  if (isOne(inMm, 0)) return 'level with the near side';
   return inMm < 0
     ? `${lengthText(-inMm, job.shop.units)} in front of the near side`
     : `${lengthText(inMm, job.shop.units)} in from the near side`;

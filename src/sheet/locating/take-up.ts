@@ -13,5 +13,5 @@ export function takeUpWords(takeUp: TakeUp, piece: 'blank' | 'part', by: string)
 
 /** What the drawing says on the side that the piece is pushed to. */
 export function pushedSide(takeUp: TakeUp, side: Side): readonly string[] {
-  return takeUp === side ? ['push this way'] : [];
+  return takeUp === side ? ['pushed here'] : [];
 }

@@ -27,6 +27,8 @@ export interface Way {
     /** Just before it is turned. */
     readonly after: readonly Step[];
   };
+  /** Once the part is off the bed: what the next blank needs. */
+  readonly next: readonly Step[];
   readonly in: (placing: Placing) => Located;
 }
 

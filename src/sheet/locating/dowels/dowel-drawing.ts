@@ -4,10 +4,11 @@ import type { Field } from '../../field.ts';
 import { onPaper } from '../../field.ts';
 import type { Html } from '../../html.ts';
 import { joined, markup } from '../../html.ts';
-import type { Box } from '../../label-room.ts';
-import { boxAround, boxesBeside, roomFor } from '../../label-room.ts';
+import type { Box, Candidate } from '../../label-room.ts';
+import { boxAround, overlapMm2, roomFor } from '../../label-room.ts';
 import type { Drawn, Spot } from '../../svg.ts';
 import { ACCENT, INK, dot, textAt } from '../../svg.ts';
+import { pieceOf } from '../piece.ts';
 import type { Plan } from '../way.ts';
 import type { Dowel } from './dowel-places.ts';
 import { holeOver } from './dowel-places.ts';
@@ -43,11 +44,12 @@ export function dowelLabels(
   field: Field,
   taken: readonly Box[],
 ): Drawn {
+  const piece = onPiece(set, placing, field);
   const boxes = [...taken];
   const drawn = set.dowels.map((dowel) => {
     const words = labelWords(set, dowel, placing);
     const spot = onPaper(field, dowel.stands);
-    const { box } = roomFor(boxesBeside(spot, words.length * 2.05, 5), boxes, field.box);
+    const { box } = roomFor(within(beside(spot, words.length * 2.05), piece), boxes, field.box);
     boxes.push(box);
     const foot = { x: box.x + box.width / 2, y: box.y + box.height / 2 + 1.3 };
     return textAt(foot, words, {
@@ -59,6 +61,37 @@ export function dowelLabels(
     });
   });
   return { html: joined(drawn), taken: boxes };
+}
+
+/** Right, left, above, below, then further off. */
+function beside({ x, y }: Spot, width: number): readonly Candidate[] {
+  return [4, 6, 9, 13, 18].flatMap((away) => {
+    const aside = away + width / 2 - 1;
+    return [
+      [aside, 0],
+      [-aside, 0],
+      [0, -away - 1],
+      [0, away + 1],
+    ].map(([dx, dy], i) => ({ box: boxAround(x + dx!, y + dy!, width, 5), cost: away + i / 10 }));
+  });
+}
+
+/** A label across the edge of the blank is hard to read. */
+function within(candidates: readonly Candidate[], piece: Box): readonly Candidate[] {
+  return candidates.map(({ box, cost }) => ({
+    box,
+    cost: cost + (box.width * box.height - overlapMm2(box, piece)),
+  }));
+}
+
+function onPiece({ job }: DowelSet, placing: Placing, field: Field): Box {
+  const { lowX, lowY, highX, highY } = pieceOf(job, placing).box;
+  const [low, high] = [
+    onPaper(field, { x: lowX, y: lowY }),
+    onPaper(field, { x: highX, y: highY }),
+  ];
+  // The line of a marked edge is thick.
+  return { x: low.x + 1, y: high.y + 1, width: high.x - low.x - 2, height: low.y - high.y - 2 };
 }
 
 function labelWords(set: DowelSet, dowel: Dowel, placing: Placing): string {

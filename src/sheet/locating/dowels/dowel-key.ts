@@ -15,7 +15,7 @@ export function dowelThings({ job, holes, dowels, sizes, order }: DowelSet): rea
 }
 
 export function dowelLines({ holes }: DowelSet): readonly Html[] {
-  const disc = markup`<b>Black disc in a ring</b>: a dowel in its hole`;
+  const disc = markup`<b>Black disc in a ring</b>: a dowel in its hole; <b>hole 2 on 1</b>: hole 2 lies over dowel 1`;
   return holes.drilled === 'separately'
     ? [disc]
     : [markup`<b>Crossed ring</b>: drill here, through blank and bed`, disc];

@@ -24,14 +24,16 @@ export function haveDowels({ job, holes, dowels, sizes }: DowelSet): Step {
 }
 
 /** How deep, how, and what not to do: the same for every hole that goes into the bed. */
-export function drillWords({ job, holes, sizes }: DowelSet, into: Html): Html {
-  const units = job.shop.units;
-  const size = (mm: number): string => lengthText(mm, units);
-  return markup`with the ${size(holes.diameterMm)} drill, ${into}, ${size(sizes.inBedMm)} deep into the bed. Peck: no more than half a diameter at once, then right out, so that the chips come out and nothing burns. Turn a drill no faster than its maker allows; if the spindle cannot go so slow, bore with a flat cutter`;
+export function drillWords({ job, holes }: DowelSet, into: Html): Html {
+  const size = (mm: number): string => lengthText(mm, job.shop.units);
+  return markup`with the ${size(holes.diameterMm)} drill, ${into}. Peck: no more than half a diameter at once, then right out, so that the chips come out and nothing burns. Turn a drill no faster than its maker allows; if the spindle cannot go so slow, bore with a flat cutter.`;
 }
 
 /** Dowels that are drilled for before any blank is there: the bed, the dowels, then the blank. */
-export function drillApart(set: DowelSet): Step[] {
+export function drillApart(
+  set: DowelSet,
+  zero: 'yet to be set' | 'that of milling the fence',
+): Step[] {
   const { job, holes, sizes } = set;
   const units = job.shop.units;
   const unit = unitText(units);
@@ -39,11 +41,11 @@ export function drillApart(set: DowelSet): Step[] {
   const isZero = [job.zero.frontUp, job.zero.backUp].some(({ xy }) => xy.kind === 'dowels');
   return [
     step(
-      markup`No blank yet. Set X and Y zero once, by eye, where the ${corner} corner of the blank will be, at ${xyWords(job, job.onBed.value)} from the near-left corner of the bed. Set Z zero on the <b>bed</b>.${isZero ? ' The program counts from this zero later: write it down.' : ''}`,
+      markup`${zero === 'yet to be set' ? markup`No blank yet. Set X and Y zero once, by eye, where the ${corner} corner of the blank will be, at ${xyWords(job, job.onBed.value)} from the near-left corner of the bed.` : markup`No blank yet. X and Y zero stay as they are: the bed is drilled from the zero from which the fence was milled.`} Set Z zero for the drill on the <b>bed</b>.${isZero ? ' The program counts from this zero later: write it down.' : ''}`,
       ...(isZero ? ['X', 'Y'].map((label) => ({ label, unit })) : []),
     ),
     step(
-      markup`<b>Drill the bed</b> ${drillWords(set, markup`at the places of the table`)}. ${dowelTable(job, set.dowels, set.order)}`,
+      markup`<b>Drill the bed</b> ${drillWords(set, markup`at the places of the table, ${lengthText(sizes.inBedMm, units)} deep`)} ${dowelTable(set)}`,
     ),
     ...(isZero
       ? [
@@ -54,7 +56,7 @@ export function drillApart(set: DowelSet): Step[] {
       : []),
     tapIn(set),
     step(
-      markup`<b>Drill the blank</b> apart from the bed: ${holes.at.length === 1 ? 'one hole' : `${holes.at.length} holes`} of ${lengthText(holes.diameterMm, units)}, right through and square to the face, at the places of the second column of the table, each within ${writtenSpread(holes.drillError.text, units)} along X and along Y. Looking at the front, the first figure counts from the left edge, the second from the lower edge. Put a waste board under it. Write its number beside each hole, on both faces, and take the burr off both its ends by hand. A dowel must stand up to ${lengthText(sizes.standsMm, units)} in it without shaking.`,
+      markup`<b>Drill the blank</b> apart from the bed: ${holes.at.length === 1 ? 'one hole' : `${holes.at.length} holes`} of ${lengthText(holes.diameterMm, units)}, right through and square to the face, at the places of the table's first column, each within ${writtenSpread(holes.drillError.text, units)} along X and along Y. Looking at the front, the first figure counts from the left edge, the second from the lower edge. Put a waste board under it. Write its number beside each hole, on both faces, and take the burr off both its ends by hand. A dowel must stand up to ${lengthText(sizes.standsMm, units)} in it without shaking.`,
     ),
   ];
 }

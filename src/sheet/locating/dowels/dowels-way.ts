@@ -10,7 +10,7 @@ import { dowelDrawing, dowelLabels, dowelMarks, dowelReach, dowelSketch } from '
 import { layOnDowels } from './dowel-laying.ts';
 import { drillApart, haveDowels, tapIn } from './dowel-making.ts';
 import { areStanding, dowelSet, type DowelSet } from './dowel-set.ts';
-import { drillWithBlank, lookUnder } from './drill-with-blank.ts';
+import { drillWithBlank, lookUnder, nextBlank } from './drill-with-blank.ts';
 
 /** Located by two to four dowels through holes in the blank. */
 export function dowelsWay(job: Extract<Job, { locating: 'dowels' }>, placings: Placings): Way {
@@ -31,6 +31,7 @@ export function dowelsWay(job: Extract<Job, { locating: 'dowels' }>, placings: P
       burrs: BURRS,
       after: [],
     },
+    next: nextBlank(set),
     in: (placing) => onDowels(set, placing),
   };
 }
@@ -44,7 +45,7 @@ function onDowels(set: DowelSet, placing: Placing): Located {
   const isFirst = placing.order === 'first';
   const isWith = holes.drilled === 'with-the-blank';
   return {
-    making: !isFirst ? [] : isWith ? [lookUnder(set)] : drillApart(set),
+    making: !isFirst ? [] : isWith ? [lookUnder(set)] : drillApart(set, 'yet to be set'),
     laying: stand
       ? layOnDowels(set, placing)
       : layFreely(job, placing, holes.laid, 'for the drilling and for every cut of this face'),

@@ -24,22 +24,21 @@ export function drillWithBlank(set: DowelSet): Step[] {
   const many = dowels.length !== 1;
   return [
     step(
-      markup`<b>Drill ${many ? 'the holes' : 'the hole'} now, before any cut:</b> ${drillWords(set, markup`at the places of the table, right through the blank`)}: ${size(deepMm)} in all below the blank's top. Set Z for the drill on the blank's top face; to a tenth of its depth is near enough. ${dowelTable(job, dowels, set.order)} <b>Do not loosen a clamp, and do not touch X and Y zero, from the first hole until every cut of this face is made:</b> holes, bed and cuts belong together.`,
+      markup`<b>Drill ${many ? 'the holes' : 'the hole'} now, before any cut:</b> ${drillWords(set, markup`at the places of the table, right through the blank and ${size(sizes.inBedMm)} into the bed: ${size(deepMm)} in all below the blank's top`)} Set Z for the drill on the blank's top face; ${size(job.shop.units === 'inch' ? 0.508 : 0.5)} more or less does no harm. ${dowelTable(set)} <b>Do not loosen a clamp, and do not touch X and Y zero, from the first hole until every cut of this face is made:</b> holes, bed and cuts belong together.`,
     ),
     step(
-      markup`Write its number beside each hole on the face that is up, draw the chips off, and put the first cutter back in.`,
+      markup`Write its number beside ${many ? 'each hole' : 'the hole'} on the face that is up, draw the chips off, and put the first cutter back in.`,
       { label: many ? 'depth of hole 1' : 'depth of the hole', unit: unitText(job.shop.units) },
     ),
-    ...again(set),
   ];
 }
 
 /** A second hole a little off the first is a slot, and holds no dowel. */
-function again({ job }: DowelSet): Step[] {
-  if (job.parts.count === 1) return [];
+export function nextBlank({ job, holes }: DowelSet): Step[] {
+  if (job.parts.count === 1 || holes.drilled === 'separately') return [];
   return [
     step(
-      markup`For each of the ${job.parts.count} blanks the bed is drilled anew, and a hole a little off an old one holds no dowel. Before the next blank is laid, pull the dowels and screw a fresh piece of board where the holes were, level with the bed, or move the whole job on the bed.`,
+      markup`<b>Before the next of the ${job.parts.count} blanks:</b> the bed is drilled anew for each of them, and a hole a little off an old one holds no dowel. Pull the dowels and let in a fresh piece of board where the holes were, level with the bed; or lay the next blank elsewhere.`,
     ),
   ];
 }

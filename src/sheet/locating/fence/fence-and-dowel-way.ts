@@ -14,7 +14,7 @@ import {
 import { drillApart, haveDowels, tapIn } from '../dowels/dowel-making.ts';
 import { areStanding, dowelSet, type DowelSet } from '../dowels/dowel-set.ts';
 import { BURRS } from '../dowels/dowels-way.ts';
-import { drillWithBlank, lookUnder } from '../dowels/drill-with-blank.ts';
+import { drillWithBlank, lookUnder, nextBlank } from '../dowels/drill-with-blank.ts';
 import { fenceLine } from '../fence-line.ts';
 import type { SheetStop } from '../../sheet-input.ts';
 import { stopBadges } from '../stops/stop-badges.ts';
@@ -56,6 +56,7 @@ export function fenceAndDowelWay(job: FenceJob, placings: Placings): Way {
       pictures: [],
     },
     turning: { before: isWith ? [tapIn(set)] : [], burrs: BURRS, after: [] },
+    next: nextBlank(set),
     in: (placing) => atFence(job, set, bar, placing),
   };
 }
@@ -65,7 +66,10 @@ function atFence(job: FenceJob, set: DowelSet, bar: SheetStop, placing: Placing)
   const isFirst = placing.order === 'first';
   const isWith = dowel.drilled === 'with-the-blank';
   const stand = areStanding(set, placing);
-  const drilling = isWith ? [lookUnder(set)] : drillApart(set);
+  const isMilled = job.fenceAndDowel.made.kind === 'milled-in-place';
+  const drilling = isWith
+    ? [lookUnder(set)]
+    : drillApart(set, isMilled ? 'that of milling the fence' : 'yet to be set');
   return {
     making: isFirst ? [...setFence(job, job.fenceAndDowel, bar, placing), ...drilling] : [],
     laying: stand ? layOnDowelAtFence(set, placing) : layAtFence(set, placing),

@@ -88,7 +88,7 @@ function millFence(job: Job, bar: SheetStop, cutter: Cutter): Step[] {
       markup`<b>Mill the face of the fence</b> from this zero with ${cutter.name}, along the runs below: first all but ${size(FINISH_MM)}, then the last ${size(FINISH_MM)} as a climb cut, then that pass once more without feeding in. The table says where the <b>centre</b> of the cutter runs, half its ${size(cutter.diameterMm)} off the face; from → to is the way that climbs with a spindle that turns clockwise seen from above. <b>You cut next to screws:</b> run it once with the cutter raised. ${millingTable(job, runsOn(job, [bar], cutter, new Set()))}`,
     ),
     step(
-      markup`<b>From now on do not touch the screws of the fence.</b> Do not touch X and Y zero or the power switch either, but where this sheet says so.`,
+      markup`<b>From now on do not touch the screws of the fence.</b> X and Y zero and the power switch: only where this sheet says so.`,
     ),
   ];
 }

@@ -34,7 +34,7 @@ export function cutNest(job: Job, nest: Nest, placing: Placing): Step[] {
     clear(job, nest, placing, shape),
     ...relieve(job, nest, placing, shape),
     step(
-      markup`Vacuum the nest, break its upper rim with one stroke of fine paper, leave its walls alone. Try the ${name} in it, ${placing.faceUp} up: it must drop in by hand and lie flat. The gap all round is to be ${writtenSpread(nest.clearance.text, job.shop.units)} on every side. If it does not go in, do not force it: run the last pass again a little further out on the wall where it binds. If it shakes more, the nest is spoilt: cut another.`,
+      markup`Vacuum the nest, break its upper rim with one stroke of fine paper, leave its walls alone. Try the ${name} in it, ${placing.faceUp} up: it must drop in by hand and lie flat. The gap all round is to be ${writtenSpread(nest.clearance.text, job.shop.units)} on every side. If it does not go in, do not force it: run the last pass again a little further out on the wall where it binds. If the gap is wider, the nest is spoilt: cut another.`,
       ...['left', 'right', 'near', 'far'].map((label) => ({ label: `gap ${label}`, unit })),
     ),
     ...belongTogether(job, placing),
@@ -46,7 +46,7 @@ function screwDown(job: Job, placing: Placing, { box }: NestShape): Step {
   const corner = frontUpCorner(job);
   const part = pieceOf(job, placing).name === 'part' ? ' of the first placing' : '';
   return step(
-    markup`Screw the board for the nest flat onto the bed, so that it covers the picture's walls and ${size(RIM_MM)} more all round: the nest is ${size(box.highX - box.lowX)} by ${size(box.highY - box.lowY)}. The ${corner} corner of the blank${part} is at ${xyWords(job, job.onBed.value)} from the near-left corner of the bed${job.onBed.origin.kind === 'assumed' ? ' (assumed, the job does not say)' : ''}. Sink the screws, at the outermost rim only, where no cutter comes.`,
+    markup`Screw the board for the nest flat onto the bed, so that it reaches ${size(RIM_MM)} or more beyond the nest on every side: the nest is ${size(box.highX - box.lowX)} by ${size(box.highY - box.lowY)}. The ${corner} corner of the blank${part} is at ${xyWords(job, job.onBed.value)} from the near-left corner of the bed${job.onBed.origin.kind === 'assumed' ? ' (assumed, the job does not say)' : ''}. Sink the screws, at the outermost rim only, where no cutter comes.`,
   );
 }
 

@@ -34,16 +34,17 @@ export function nestWay(job: NestJob, placings: Placings): Way {
         markup`walls ${size(nest.wallMm)} high, cut with ${nest.cutter.name}; ${nest.around === null ? 'round the blank, in both placings' : `round ${nest.around}, in the second placing`}; gap on every side ${writtenSpread(nest.clearance.text, job.shop.units)}`,
       ],
       lines: [
-        markup`<b>Hatched</b>: the nest's walls; its relieved corners show as bulges`,
+        markup`<b>Hatched</b>: the walls of the nest`,
         markup`<b>M</b>: the pencilled ${nest.around === null ? 'corner' : 'mark on the part'}`,
       ],
       pictures: [],
     },
     turning: {
-      before: piece === 'part' ? freed(nest.around ?? '') : [],
+      before: nest.around === null ? [] : freed(job, nest.around),
       burrs: markup`Take the burrs off the edges of the ${piece} with one light stroke. Do not sand or plane the edges that meet the nest. Vacuum bed, nest and pockets.`,
       after: [],
     },
+    next: nextPart(job),
     in: (placing) => inNest(job, placing),
   };
 }
@@ -97,11 +98,38 @@ function layInNest(job: NestJob, placing: Placing): Step[] {
   ];
 }
 
-/** What remains after the part was cut out, and what must be noted before it is gone. */
-function freed(outline: string): readonly Step[] {
+/** One nest serves every part when zero does not come from the blank it was cut out of. */
+const servesAll = ({ zero, first }: NestJob): boolean =>
+  (first === 'front' ? zero.backUp : zero.frontUp).xy.kind !== 'kept';
+
+/** Where the nest is, the next blank would lie over a hole. */
+function nextPart(job: NestJob): readonly Step[] {
+  const { nest, parts } = job;
+  if (nest.around === null || parts.count === 1) return [];
   return [
+    servesAll(job)
+      ? step(
+          markup`<b>For the next of the ${parts.count} parts</b> go on from where the part is lowered into the nest: nest and zero stay.`,
+        )
+      : step(
+          markup`<b>Before the next of the ${parts.count} blanks:</b> take the board of the nest off the bed, and begin again with the first placing. Each blank has its own zero, so each part wants a nest that is cut anew from it, in a fresh board.`,
+        ),
+  ];
+}
+
+/** What is left to do when the part was cut out of the blank. */
+function freed(job: NestJob, outline: string): readonly Step[] {
+  const { count } = job.parts;
+  return [
+    ...(count > 1 && servesAll(job)
+      ? [
+          step(
+            markup`Make the first placing of all ${count} blanks before you go on: the nest will stand in the way of it.`,
+          ),
+        ]
+      : []),
     step(
-      markup`Take the part out along ${outline}, cut what still holds it, and pare its edge flush: what stands out there keeps it out of the nest. Put the waste aside.`,
+      markup`Clear the waste of the blank off the bed. Pare the edge of the part flush all along ${outline}, where tabs or a skin were left: what stands out there keeps it out of the nest.`,
     ),
   ];
 }

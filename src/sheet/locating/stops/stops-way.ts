@@ -31,6 +31,7 @@ export function stopsWay(input: StopsInput): Way {
       burrs: markup`Take the burrs off the edges of the blank with one light stroke. Do not sand or plane the edges that meet a stop. Vacuum bed, stops and pockets.`,
       after: otherSideStop(job, first, second),
     },
+    next: [],
     in: (placing) => onStops(input, placing),
   };
 }

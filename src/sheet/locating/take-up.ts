@@ -11,7 +11,14 @@ export function takeUpWords(takeUp: TakeUp, piece: 'blank' | 'part', by: string)
     : markup`<b>Push the ${piece} ${towards(takeUp)} until ${by} it</b>, and keep it pushed while you clamp. In each placing it is pushed this way on the machine.`;
 }
 
+const ARROWS: Readonly<Record<Side, string>> = {
+  near: '↓ push',
+  far: '↑ push',
+  left: '← push',
+  right: 'push →',
+};
+
 /** What the drawing says on the side that the piece is pushed to. */
 export function pushedSide(takeUp: TakeUp, side: Side): readonly string[] {
-  return takeUp === side ? ['pushed here'] : [];
+  return takeUp === side ? [ARROWS[side]] : [];
 }

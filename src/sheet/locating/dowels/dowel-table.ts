@@ -1,6 +1,6 @@
 import { cornerAt, frontUpCorner } from '../../../setup/place.ts';
 import type { Html } from '../../html.ts';
-import { markup } from '../../html.ts';
+import { joined, markup } from '../../html.ts';
 import { programWords, xyWords } from '../../place-words.ts';
 import type { Dowel } from './dowel-places.ts';
 import { holeOver } from './dowel-places.ts';
@@ -15,13 +15,17 @@ interface Column {
 export function dowelTable(set: DowelSet): Html {
   const columns = columnsOf(set);
   const row = (dowel: Dowel): Html => markup`<tr>
-<th scope="row"><b class="letter">${dowel.number}</b></th>${columns.map((column) => markup`<td>${column.of(dowel)}</td>`)}</tr>`;
+<th scope="row"><b class="letter">${dowel.number}</b></th>${columns.map((column) => markup`<td>${stacked(column.of(dowel))}</td>`)}</tr>`;
   return markup`<table class="milling">
 <thead>
 <tr>
 <th scope="col">No.</th>${columns.map(({ title }) => markup`<th scope="col">${title}</th>`)}</tr></thead>
 <tbody>${set.dowels.map(row)}</tbody></table>`;
 }
+
+/** X over Y: side by side they would break anywhere. */
+const stacked = (words: string): Html =>
+  joined(words.split(', ').map((word, i) => markup`${i === 0 ? markup`` : markup`<br/>`}${word}`));
 
 function columnsOf(set: DowelSet): readonly Column[] {
   const { job, dowels, holes, order } = set;

@@ -1,4 +1,5 @@
 import type { Job, Nest } from '../../../job/job.ts';
+import { toSegmentMm } from '../../../plane/distance.ts';
 import type { Outline } from '../../../plane/outline.ts';
 import type { Placing } from '../../../setup/placing.ts';
 import type { Standing } from '../standing.ts';
@@ -17,7 +18,7 @@ export function standingWalls(
 ): readonly Standing[] {
   const [first] = placings;
   if (first === undefined) return [];
-  const { outline } = nestShape(job, nest, first);
+  const outline = thinned(nestShape(job, nest, first).outline);
   return outline.map((from, i) => ({
     body: {
       name: 'nest wall',
@@ -27,6 +28,24 @@ export function standingWalls(
     },
     placings: placings.map(({ faceUp }) => faceUp),
   }));
+}
+
+/** Far less than what is kept clear, mm. */
+const STRAY_MM = 0.3;
+
+/** The same outline with fewer corners, none of those left out further than that from it. */
+function thinned(outline: Outline<'layout'>): Outline<'layout'> {
+  const kept: At[] = [];
+  let last = 0;
+  outline.forEach((at, i) => {
+    const from = outline[last]!;
+    const to = outline[(i + 1) % outline.length]!;
+    const between = outline.slice(last + 1, i + 1);
+    if (i > 0 && between.every((one) => toSegmentMm(one, from, to) <= STRAY_MM)) return;
+    kept.push(at);
+    last = i;
+  });
+  return kept;
 }
 
 type At = Outline<'layout'>[number];

@@ -2,6 +2,7 @@ import { basename, extname, join } from 'node:path';
 import { noteText } from '../job/fault.ts';
 import { goodEnough } from '../verdict/needs-met.ts';
 import { differences } from '../verdict/difference.ts';
+import { bedTrouble } from '../sheet/locating/bed-trouble.ts';
 import { verdictLine } from '../sheet/verdict-line.ts';
 import { chanceText } from '../sheet/words.ts';
 import { EXIT, Refusal } from './exit.ts';
@@ -42,7 +43,9 @@ export async function checkVerb(path: string, say: Say): Promise<number> {
   const { job, notes } = loadJob(path);
   const { stopsFor } = await import('./build-job.ts');
   if (job.locating === 'stops') stopsFor(job);
-  say(`${path}: nothing is wrong`);
+  const trouble = job.locating === 'stops' ? [] : bedTrouble(job);
+  for (const line of trouble) say(`${path}: ${line}`);
+  if (trouble.length === 0) say(`${path}: nothing is wrong`);
   for (const note of notes) say(noteText(note));
   const assumed = assumptionsOf(job);
   say('');
@@ -55,7 +58,8 @@ export async function checkVerb(path: string, say: Say): Promise<number> {
   say('');
   for (const line of wrapped(verdictLine(prediction, job.goodEnoughShare, job.shop.units)))
     say(line);
-  return goodEnough(prediction, job.goodEnoughShare) ? EXIT.good : EXIT.missed;
+  const good = trouble.length === 0 && goodEnough(prediction, job.goodEnoughShare);
+  return good ? EXIT.good : EXIT.missed;
 }
 
 /** Writes a commented job and shop to start from; never over a file that is there. */

@@ -15,7 +15,7 @@ export function keyList({ job, placings }: SheetInput, key: Key): Html {
   return markup`<div class="key">
 <div>
 <h4>Cuts, places as seen from the front</h4>
-<ul>${job.features.map((feature, i) => markup`<li><b class="number">${featureNumber(i)}</b>${feature.name}: ${feature.face}, ${shapeWords(feature, units)}, ${depthWords(feature, units)}, centre ${lengthText(feature.at.x, units)} from left, ${lengthText(feature.at.y, units)} from lower edge</li>`)}</ul></div>
+<ul>${job.features.map((feature, i) => markup`<li><b class="number">${featureNumber(i)}</b>${feature.name}: ${feature.face}, ${shapeWords(feature, units)}, ${depthWords(feature, units)}, ${placeName(feature)} ${lengthText(feature.at.x, units)} from left, ${lengthText(feature.at.y, units)} from lower edge</li>`)}</ul></div>
 <div>
 <h4>${key.title}</h4>
 <ul>${key.things.map((thing) => markup`<li>${thing}</li>`)}</ul>
@@ -44,6 +44,11 @@ function shapeWords({ shape }: Feature, units: Units): string {
     default:
       return unreachable(shape);
   }
+}
+
+/** What stands at the place that is given: a drawn outline has no centre of its own. */
+function placeName({ shape }: Feature): string {
+  return shape.kind === 'polygon' || shape.kind === 'outline' ? 'its origin' : 'centre';
 }
 
 function depthWords(feature: Feature, units: Units): string {

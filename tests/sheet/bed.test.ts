@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { TakeUp, Turn } from '../../src/job/job.ts';
 import { benchSheet } from '../../src/sheet/bench-sheet.ts';
+import { bedTrouble } from '../../src/sheet/locating/bed-trouble.ts';
 import { nestShape } from '../../src/sheet/locating/nest/nest-shape.ts';
 import type { BedInput } from '../../src/sheet/sheet-input.ts';
 import { clock, flat3, flat6, paper } from './a-job.ts';
@@ -129,6 +130,11 @@ describe('dowels drilled with the blank', () => {
     expect(seen(over(18))).not.toContain('STRIKES');
     expect(seen(over(21))).toContain('STRIKES');
     expect(seen(over(21))).toContain('Do not run this job as it stands');
+    expect(bedTrouble(over(18))).toEqual([]);
+    // 24 - 21 = 3 above the bed, the dowel 4.
+    expect(bedTrouble(over(21))).toContain(
+      'the cutter passes 1 mm too low over dowel 1, back up, while movement pocket is cut',
+    );
     // In the first placing they do not stand there yet.
     const front = {
       ...onLine,

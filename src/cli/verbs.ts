@@ -2,7 +2,6 @@ import { basename, extname, join } from 'node:path';
 import { noteText } from '../job/fault.ts';
 import { goodEnough } from '../verdict/needs-met.ts';
 import { differences } from '../verdict/difference.ts';
-import { bedTrouble } from '../sheet/locating/bed-trouble.ts';
 import { verdictLine } from '../sheet/verdict-line.ts';
 import { chanceText } from '../sheet/words.ts';
 import { EXIT, Refusal } from './exit.ts';
@@ -42,6 +41,7 @@ const CHECK_OPTIONS: PredictOptions = { seed: DEFAULT_SEED, trials: 10_000 };
 export async function checkVerb(path: string, say: Say): Promise<number> {
   const { job, notes } = loadJob(path);
   const { stopsFor } = await import('./build-job.ts');
+  const { bedTrouble } = await import('../sheet/locating/bed-trouble.ts');
   if (job.locating === 'stops') stopsFor(job);
   const trouble = job.locating === 'stops' ? [] : bedTrouble(job);
   for (const line of trouble) say(`${path}: ${line}`);

@@ -21,9 +21,18 @@ export function bedInputFor(job: BedInput['job']): BedInput {
 type Of<W extends Job['locating']> = Extract<Job, { locating: W }>;
 
 // The clock without its stops.
-const { locating: _, stops: __, ...rest } = clock;
 export const base: JobBase = {
-  ...rest,
+  name: clock.name,
+  goodEnoughShare: clock.goodEnoughShare,
+  onBed: clock.onBed,
+  blank: clock.blank,
+  first: clock.first,
+  features: clock.features,
+  turn: clock.turn,
+  needs: clock.needs,
+  parts: clock.parts,
+  hold: clock.hold,
+  shop: clock.shop,
   zero: {
     frontUp: { xy: { kind: 'edges', at: null, tool: paper }, z: clock.zero.frontUp.z },
     backUp: {

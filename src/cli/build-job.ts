@@ -6,6 +6,7 @@ import type { StopPart } from '../jig/stop-part.ts';
 import type { Job, StopsJob } from '../job/job.ts';
 import { placingsOf } from '../setup/place.ts';
 import { benchSheet } from '../sheet/bench-sheet.ts';
+import { clearancesInBed } from '../sheet/locating/way-of.ts';
 import { stopPicture } from '../sheet/solid-picture.ts';
 import type { PredictOptions } from '../stackup/predict.ts';
 import type { Prediction } from '../stackup/prediction.ts';
@@ -28,7 +29,13 @@ export interface Built {
 export function buildJob(job: Job, options: PredictOptions, version: string): Built {
   const prediction = predictJob(job, options);
   if (job.locating !== 'stops') {
-    const files = [{ name: 'prediction.json', bytes: `${predictionJson(prediction)}\n` }];
+    const placings = placingsOf(job);
+    const clearances = clearancesInBed(job, placings);
+    const told = { job, placings, prediction, clearances, version };
+    const files = [
+      { name: 'bench-sheet.html', bytes: benchSheet({ made: 'in-the-bed', ...told }) },
+      { name: 'prediction.json', bytes: `${predictionJson(prediction)}\n` },
+    ];
     return { job, prediction, files };
   }
   const { placings, parts } = stopsFor(job);
@@ -38,6 +45,7 @@ export function buildJob(job: Job, options: PredictOptions, version: string): Bu
   }));
   const clearances = clearancesOf(job, placings, parts.flatMap(bodiesOf));
   const sheet = benchSheet({
+    made: 'stops',
     job,
     placings,
     prediction,

@@ -41,8 +41,11 @@ const CHECK_OPTIONS: PredictOptions = { seed: DEFAULT_SEED, trials: 10_000 };
 export async function checkVerb(path: string, say: Say): Promise<number> {
   const { job, notes } = loadJob(path);
   const { stopsFor } = await import('./build-job.ts');
+  const { bedTrouble } = await import('../sheet/locating/bed-trouble.ts');
   if (job.locating === 'stops') stopsFor(job);
-  say(`${path}: nothing is wrong`);
+  const trouble = job.locating === 'stops' ? [] : bedTrouble(job);
+  for (const line of trouble) say(`${path}: ${line}`);
+  if (trouble.length === 0) say(`${path}: nothing is wrong`);
   for (const note of notes) say(noteText(note));
   const assumed = assumptionsOf(job);
   say('');
@@ -55,7 +58,8 @@ export async function checkVerb(path: string, say: Say): Promise<number> {
   say('');
   for (const line of wrapped(verdictLine(prediction, job.goodEnoughShare, job.shop.units)))
     say(line);
-  return goodEnough(prediction, job.goodEnoughShare) ? EXIT.good : EXIT.missed;
+  const good = trouble.length === 0 && goodEnough(prediction, job.goodEnoughShare);
+  return good ? EXIT.good : EXIT.missed;
 }
 
 /** Writes a commented job and shop to start from; never over a file that is there. */

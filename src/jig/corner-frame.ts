@@ -1,6 +1,6 @@
 import type { Side } from '../setup/placing.ts';
-import type { StopsJob } from '../job/job.ts';
-import { cornerAt } from '../setup/place.ts';
+import type { Job, StopsJob } from '../job/job.ts';
+import { cornerAt, frontUpCorner } from '../setup/place.ts';
 import { mapped } from '../plane/move.ts';
 import type { Outline } from '../plane/outline.ts';
 import type { Point } from '../plane/point.ts';
@@ -73,8 +73,8 @@ export function towardsBlank(frame: CornerFrame): { readonly x: 1 | -1; readonly
 }
 
 /** Where a layout place lies on the bed. */
-export function layoutOnBed(job: StopsJob, p: Point<'layout'>): Point<'bed'> {
-  const corner = cornerAt(job, job.stops.corner.frontUp);
+export function layoutOnBed(job: Job, p: Point<'layout'>): Point<'bed'> {
+  const corner = cornerAt(job, frontUpCorner(job));
   const onBed = job.onBed.value;
   return { x: onBed.x + p.x - corner.x, y: onBed.y + p.y - corner.y };
 }

@@ -1,33 +1,19 @@
-import type { StopsJob } from '../job/job.ts';
-import { isInside, toEdgeMm } from '../plane/distance.ts';
+import type { Job } from '../job/job.ts';
 import { boundsOf } from '../plane/measure.ts';
 import type { Placing } from '../setup/placing.ts';
 import { featureOnPaper } from './blank-drawing.ts';
 import type { Field } from './field.ts';
-import { onPaper } from './field.ts';
 import type { Html } from './html.ts';
 import { markup, joined } from './html.ts';
 import type { Box, Candidate } from './label-room.ts';
 import { boxAround, roomFor } from './label-room.ts';
-import type { SheetStop } from './sheet-input.ts';
 import type { Spot } from './svg.ts';
 import { INK, dot, textAt } from './svg.ts';
 
-/** The number of each feature and the letter of each stop, where they cover no other label. */
-export function badges(
-  job: StopsJob,
-  placing: Placing,
-  stops: readonly SheetStop[],
-  field: Field,
-  taken: readonly Box[],
-): Html {
+/** The number of each feature, where it covers no other label. */
+export function badges(job: Job, placing: Placing, field: Field, taken: readonly Box[]): Html {
   const boxes = [...taken];
   const drawn: Html[] = [];
-  for (const [i, stop] of stops.entries()) {
-    const { box } = roomFor(insideStop(stop, field), boxes, field.box);
-    boxes.push(box);
-    drawn.push(badge(stopLetter(i), box, 'square'));
-  }
   for (const [i, feature] of job.features.entries()) {
     const outline = featureOnPaper(feature, job, placing, field);
     const { box, spot } = roomFor(alongOutline(outline), boxes, field.box);
@@ -37,15 +23,12 @@ export function badges(
   return joined(drawn);
 }
 
-export function stopLetter(index: number): string {
-  return index < 26 ? String.fromCharCode(65 + index) : `A${index - 25}`;
-}
-
 export function featureNumber(index: number): string {
   return String(index + 1);
 }
 
-const SIZE_MM = 5.4;
+/** Of a badge on paper, mm. */
+export const SIZE_MM = 5.4;
 
 interface OnLine extends Candidate {
   /** Where on the outline it belongs. */
@@ -75,29 +58,12 @@ function leader(spot: Spot, box: Box): Html {
   return markup`<line x1="${dot(spot.x)}" y1="${dot(spot.y)}" x2="${dot(x)}" y2="${dot(y)}" stroke="${INK}" stroke-width="0.3"/>`;
 }
 
-/** As deep inside the stop as may be. */
-function insideStop(stop: SheetStop, field: Field): Candidate[] {
-  const outline = stop.body.outline;
-  const { lowX, lowY, highX, highY } = boundsOf(outline);
-  const steps = Array.from({ length: 33 }, (_, i) => i / 32);
-  const grid = steps.flatMap((u) =>
-    steps.map((v) => ({ x: lowX + u * (highX - lowX), y: lowY + v * (highY - lowY) })),
-  );
-  const centre = { x: (lowX + highX) / 2, y: (lowY + highY) / 2 };
-  return [...grid.filter((at) => isInside(at, outline)), outline[0]!].map((at) => {
-    const spot = onPaper(field, at);
-    const depth = Math.min(SIZE_MM / 2 + 0.6, toEdgeMm(at, outline) / field.reduction);
-    const aside = Math.hypot(at.x - centre.x, at.y - centre.y) / field.reduction;
-    return { box: boxAround(spot.x, spot.y, SIZE_MM, SIZE_MM), cost: aside - 1000 * depth };
-  });
-}
-
 function middleOf(spots: readonly Spot[]): Spot {
   const { lowX, lowY, highX, highY } = boundsOf(spots);
   return { x: (lowX + highX) / 2, y: (lowY + highY) / 2 };
 }
 
-function badge(name: string, box: Box, shape: 'circle' | 'square'): Html {
+export function badge(name: string, box: Box, shape: 'circle' | 'square'): Html {
   const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
   const frame =
     shape === 'circle'

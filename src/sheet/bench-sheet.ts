@@ -5,15 +5,16 @@ import { heightsTable } from './heights-table.ts';
 import type { Html } from './html.ts';
 import { markup } from './html.ts';
 import { keyList } from './key-list.ts';
+import { wayOf } from './locating/way-of.ts';
+import type { Way } from './locating/way.ts';
 import { needSection } from './need-section.ts';
 import { PAGE_STYLE } from './page-style.ts';
 import { placingDrawing } from './placing-drawing.ts';
 import { placingSteps } from './placing-steps.ts';
-import { placingOf } from './places.ts';
+import { inOrder } from './places.ts';
 import { prepareSteps } from './prepare-steps.ts';
 import type { SheetInput } from './sheet-input.ts';
 import { stepList } from './step.ts';
-import { stopSteps } from './stop-steps.ts';
 import { turnDrawing } from './turn-drawing.ts';
 import { turnSteps } from './turn-steps.ts';
 import { verdictLine } from './verdict-line.ts';
@@ -22,6 +23,7 @@ import { countText } from './words.ts';
 /** One self-contained page for the machine: cautions, pictures, prediction, and the order of work. */
 export function benchSheet(input: SheetInput): string {
   const { job, prediction } = input;
+  const way = wayOf(input);
   const page = markup`<!doctype html>
     <html lang="en">
       <head>
@@ -39,7 +41,7 @@ export function benchSheet(input: SheetInput): string {
             <h1>${job.name}</h1>
             <p class="verdict">${verdictLine(prediction, job.goodEnoughShare, job.shop.units)}</p>
           </header>
-          ${cautions(input)} ${pictures(input)}
+          ${cautions(input, way)} ${pictures(input, way)}
           <section class="prediction">
             <h2>Where the back will land</h2>
             <p>
@@ -53,14 +55,14 @@ export function benchSheet(input: SheetInput): string {
             ${assumedList(prediction, job.shop.units)}
           </section>
           <section class="keep">
-            <h2>Heights over the stops</h2>
+            <h2>${way.heights.title}</h2>
             <p>
-              How close each thing that moves with the cutter comes to each stop, at its lowest.
+              How close each thing that moves with the cutter comes to ${way.heights.tells}, at its lowest.
               Clamps are not in this table.
             </p>
-            ${heightsTable(job, input.clearances)}
+            ${heightsTable(job, way.heights.column, input.clearances)}
           </section>
-          ${work(input)}
+          ${work(input, way)}
           <footer>
             Made by Flipwright ${input.version} from the job “${job.name}” and the shop
             “${job.shop.name}”: ${countText(prediction.trials)} trials, seed ${prediction.seed}.
@@ -71,23 +73,23 @@ export function benchSheet(input: SheetInput): string {
   return page.html;
 }
 
-function pictures({ job, placings, stops, ...rest }: SheetInput): Html {
-  const first = placingOf(placings, job.first);
-  const second = placingOf(placings, job.first === 'front' ? 'back' : 'front');
+function pictures(input: SheetInput, way: Way): Html {
+  const { job, placings } = input;
+  const [first, second] = inOrder(job, placings);
   return markup`<section class="pictures" aria-label="Both placings">
     <figure>
       ${which('First placing', `${first.faceUp.toUpperCase()} FACE UP`)}
-      ${placingDrawing(job, first, stops)}
+      ${placingDrawing(job, first, way.in(first))}
     </figure>
     <figure>
       ${which('Turn over', job.turn === 'about-y' ? 'LEFT AND RIGHT CHANGE PLACES' : 'NEAR AND FAR CHANGE PLACES')}
-      ${turnDrawing(job, placings)}
+      ${turnDrawing(job, placings, way)}
     </figure>
     <figure>
       ${which('Second placing', `${second.faceUp.toUpperCase()} FACE UP`)}
-      ${placingDrawing(job, second, stops)}
+      ${placingDrawing(job, second, way.in(second))}
     </figure>
-    ${keyList({ job, placings, stops, ...rest })}
+    ${keyList(input, way.key)}
   </section>`;
 }
 
@@ -95,19 +97,21 @@ function which(placing: string, words: string): Html {
   return markup`<figcaption class="which"><h2>${placing}</h2><b>${words}</b></figcaption>`;
 }
 
-function work(input: SheetInput): Html {
+function work(input: SheetInput, way: Way): Html {
   const { job, placings, prediction } = input;
-  const first = placingOf(placings, job.first);
-  const second = placingOf(placings, job.first === 'front' ? 'back' : 'front');
+  const [first, second] = inOrder(job, placings);
   const next = job.first === 'front' ? job.zero.backUp : job.zero.frontUp;
   const parts = [
-    { title: 'Prepare', steps: prepareSteps(input) },
+    { title: 'Prepare', steps: prepareSteps(job, way) },
     {
       title: `First placing: ${first.faceUp} up`,
-      steps: [...stopSteps(input, first), ...placingSteps(job, first, next)],
+      steps: placingSteps(job, first, way.in(first), next),
     },
-    { title: 'Turn over', steps: turnSteps(input) },
-    { title: `Second placing: ${second.faceUp} up`, steps: placingSteps(job, second, null) },
+    { title: 'Turn over', steps: turnSteps(input, way) },
+    {
+      title: `Second placing: ${second.faceUp} up`,
+      steps: [...placingSteps(job, second, way.in(second), null), ...way.next],
+    },
     { title: 'Check the part', steps: checkSteps(job, prediction) },
   ];
   let from = 1;

@@ -1,4 +1,4 @@
-import type { StopsJob, Need } from '../job/job.ts';
+import type { Job, Need } from '../job/job.ts';
 import { unreachable } from '../num/invariant.ts';
 import type { NeedPrediction, Prediction } from '../stackup/prediction.ts';
 import type { Html } from './html.ts';
@@ -9,7 +9,7 @@ import { limitsText, per100 } from './verdict-line.ts';
 import { intervalText, lengthText, unitText } from './words.ts';
 
 /** What to measure on the finished part, between which limits. */
-export function checkSteps(job: StopsJob, prediction: Prediction): Step[] {
+export function checkSteps(job: Job, prediction: Prediction): Step[] {
   const unit = unitText(job.shop.units);
   return job.needs.map((need) => {
     const boxes = labelsOf(need).map((label) => ({ label, unit }));
@@ -27,7 +27,7 @@ function labelsOf({ kind }: Need): readonly string[] {
   return kind === 'lip' ? ['smallest', 'largest'] : ['measured'];
 }
 
-function howTo(job: StopsJob, need: Need): Html {
+function howTo(job: Job, need: Need): Html {
   const units = job.shop.units;
   switch (need.kind) {
     case 'concentric':
@@ -58,7 +58,7 @@ function howTo(job: StopsJob, need: Need): Html {
 }
 
 /** Where both outlines can be seen at once, their gaps are measured; else each from the same edges. */
-function centresApart(job: StopsJob, [one, other]: readonly [string, string]): Html {
+function centresApart(job: Job, [one, other]: readonly [string, string]): Html {
   const pair = job.features.filter(({ name }) => name === one || name === other);
   const depthMm = pair.reduce((sum, feature) => sum + feature.depthMm, 0);
   const meet = new Set(pair.map(({ face }) => face)).size < 2 || depthMm >= job.blank.thickMm;
@@ -67,7 +67,7 @@ function centresApart(job: StopsJob, [one, other]: readonly [string, string]): H
     : markup`measure from the left and from the lower edge to the middle of ${one} and of ${other}, each time from the same edges. Off along X and Y are the differences; both together is the root of the sum of their squares.`;
 }
 
-function expected(job: StopsJob, predicted: NeedPrediction | undefined): Html {
+function expected(job: Job, predicted: NeedPrediction | undefined): Html {
   if (!predicted) return markup``;
   const units = job.shop.units;
   const what = predicted.shape === 'radial' ? 'Both together' : 'It';

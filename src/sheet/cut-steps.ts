@@ -1,4 +1,4 @@
-import type { Cut, Face, Feature, StopsJob } from '../job/job.ts';
+import type { Cut, Face, Feature, Job } from '../job/job.ts';
 import { featureNumber } from './badges.ts';
 import { freesPiece } from './freed.ts';
 import type { Html } from './html.ts';
@@ -14,7 +14,7 @@ export interface Numbered {
 }
 
 /** The cuts of one face in working order: holes and insides first, then outlines, chamfers last. */
-export function cutsOf(job: StopsJob, face: Face): Numbered[] {
+export function cutsOf(job: Job, face: Face): Numbered[] {
   return job.features
     .map((feature, i) => ({ feature, number: featureNumber(i) }))
     .filter(({ feature }) => feature.face === face)
@@ -31,7 +31,7 @@ const RANK: Readonly<Record<Cut, number>> = {
 };
 
 /** One step a cut, with a box for the depth that came out. */
-export function cutSteps(job: StopsJob, face: Face): Step[] {
+export function cutSteps(job: Job, face: Face): Step[] {
   const unit = unitText(job.shop.units);
   return cutsOf(job, face).map((cut, i) => {
     const boxes = cut.feature.through
@@ -43,7 +43,7 @@ export function cutSteps(job: StopsJob, face: Face): Step[] {
 
 const FIRST_PASS = markup` After the first pass stop, let the spindle stand still, and try every clamp by hand.`;
 
-function cutWords(job: StopsJob, { feature, number }: Numbered): Html {
+function cutWords(job: Job, { feature, number }: Numbered): Html {
   const depth = lengthText(feature.depthMm, job.shop.units);
   const how = feature.through ? `right through, ${depth}` : `${depth} deep`;
   const free = freesPiece(job, feature)

@@ -1,8 +1,8 @@
-import type { StopsJob } from '../job/job.ts';
+import type { Job } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
 import type { Placing } from '../setup/placing.ts';
 import type { Box } from './label-room.ts';
-import type { SheetStop } from './sheet-input.ts';
+import { pieceOf, type Piece } from './locating/piece.ts';
 import type { Spot } from './svg.ts';
 import { touchPlaces } from './touch-places.ts';
 
@@ -27,16 +27,16 @@ const REDUCTIONS = [
   20, 25, 30, 40,
 ];
 
-/** The largest of the usual scales at which blank, stops and zero fit on `widthMm` x `heightMm` at `corner`. */
+/** The largest of the usual scales at which the blank, what locates it and the zero fit on `widthMm` x `heightMm` at `corner`. */
 export function fieldFor(
-  job: StopsJob,
+  job: Job,
   placing: Placing,
-  stops: readonly SheetStop[],
+  located: readonly Point<'layout'>[],
   corner: Spot,
   room: { readonly widthMm: number; readonly heightMm: number },
 ): Field {
   const touched = touchPlaces(job, placing).map(({ at }) => at);
-  const world = reach(job, stops, touched);
+  const world = reach(pieceOf(job, placing), [...located, ...touched]);
   const fits = REDUCTIONS.map((reduction) => paperReach(world, placing, reduction));
   const chosen =
     fits.find((r) => r.right - r.left <= room.widthMm && r.far - r.near <= room.heightMm) ??
@@ -69,23 +69,14 @@ interface Reach {
   readonly far: number;
 }
 
-function reach(
-  job: StopsJob,
-  stops: readonly SheetStop[],
-  touched: readonly Point<'layout'>[],
-): Reach {
-  const ofStops = stops.flatMap((stop) => [
-    ...stop.body.outline,
-    ...stop.screws.map((screw) => screw.at),
-  ]);
-  const points = [...ofStops, ...touched];
+function reach({ box }: Piece, points: readonly Point<'layout'>[]): Reach {
   const xs = points.map((point) => point.x);
   const ys = points.map((point) => point.y);
   return {
-    left: Math.min(0, ...xs),
-    right: Math.max(job.blank.widthMm, ...xs),
-    near: Math.min(0, ...ys),
-    far: Math.max(job.blank.heightMm, ...ys),
+    left: Math.min(box.lowX, ...xs),
+    right: Math.max(box.highX, ...xs),
+    near: Math.min(box.lowY, ...ys),
+    far: Math.max(box.highY, ...ys),
   };
 }
 

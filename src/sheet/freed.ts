@@ -1,20 +1,22 @@
-import type { Feature, StopsJob } from '../job/job.ts';
+import type { Feature, Job } from '../job/job.ts';
 import { limitsOf } from '../num/spread-of.ts';
 import { outlineOf } from '../sweep/feature-outline.ts';
 
 /**
- * True when a cut can set a piece free: a profile right through, or one that another cut of the other
- * face meets below it, with the thinnest blank and 1 mm of skin as no hold at all.
+ * True when a cut can set a piece free: a profile right through, or, of two cuts that meet from both
+ * faces and one of which is a profile, the one of the second placing; with the thinnest blank and 1 mm of
+ * skin as no hold at all.
  */
-export function freesPiece(job: StopsJob, feature: Feature): boolean {
+export function freesPiece(job: Job, feature: Feature): boolean {
   if (isProfile(feature) && feature.through) return true;
   const thinnestMm =
     job.blank.thickMm + Math.min(0, limitsOf(job.blank.thickSpread.distribution)[0]);
   return job.features.some(
     (other) =>
-      other.face !== feature.face &&
+      other.face === job.first &&
+      feature.face !== job.first &&
       (isProfile(feature) || isProfile(other)) &&
-      isLast(job, feature, other) &&
+      !isFreeAlready(other) &&
       feature.depthMm + other.depthMm >= thinnestMm - NO_HOLD_MM &&
       overlap(feature, other),
   );
@@ -25,10 +27,8 @@ const NO_HOLD_MM = 1;
 const isProfile = ({ cut }: Feature): boolean =>
   cut === 'profile-outside' || cut === 'profile-inside';
 
-/** Of two cuts that meet, the one in the second placing breaks through. */
-function isLast(job: StopsJob, feature: Feature, other: Feature): boolean {
-  return feature.face !== job.first || other.through;
-}
+/** What a profile right through sets free is free by itself; a pocket that meets it frees nothing more. */
+const isFreeAlready = (other: Feature): boolean => isProfile(other) && other.through;
 
 /** Whether the rectangles around two outlines, one cutter wider, overlap: rather warn once too often. */
 function overlap(one: Feature, other: Feature): boolean {

@@ -1,4 +1,4 @@
-import type { StopsJob, Units } from '../job/job.ts';
+import type { Job, Units } from '../job/job.ts';
 import type { Clearance } from '../sweep/clearance.ts';
 import type { Html } from './html.ts';
 import { markup } from './html.ts';
@@ -6,8 +6,8 @@ import { gapText, lengthText } from './words.ts';
 
 const WHATS = ['cutter', 'collet nut', 'spindle', 'dust shoe'] as const;
 
-/** How low each thing that moves with the cutter passes by each stop, first placing first. */
-export function heightsTable(job: StopsJob, clearances: readonly Clearance[]): Html {
+/** How low each thing that moves with the cutter passes by each thing that stands on the bed, first placing first. */
+export function heightsTable(job: Job, column: string, clearances: readonly Clearance[]): Html {
   const order = job.first === 'front' ? ['front-up', 'back-up'] : ['back-up', 'front-up'];
   const rows = order.flatMap((placing) => {
     const here = clearances.filter((clearance) => clearance.placing === placing);
@@ -24,12 +24,12 @@ export function heightsTable(job: StopsJob, clearances: readonly Clearance[]): H
   return markup`<table class="heights">
 <thead>
 <tr>
-<th scope="col">Stop</th>
+<th scope="col">${column}</th>
 <th scope="col">Its top</th>${WHATS.map((what) => markup`<th scope="col">${what}</th>`)}</tr></thead>
 <tbody>${rows}</tbody></table>`;
 }
 
-/** Those that would strike a stop. */
+/** Those that would strike something. */
 export function strikes(clearances: readonly Clearance[]): readonly Clearance[] {
   return clearances.filter((c) => c.lowestMm !== null && c.lowestMm <= c.bodyTopMm);
 }

@@ -1,33 +1,31 @@
-import type { Feature, StopsJob, Units } from '../job/job.ts';
+import type { Feature, Job, Units } from '../job/job.ts';
 import { unreachable } from '../num/invariant.ts';
-import { featureNumber, stopLetter } from './badges.ts';
+import type { Placings } from '../sweep/clearances.ts';
+import { featureNumber } from './badges.ts';
 import type { Html } from './html.ts';
 import { markup } from './html.ts';
-import { placingOf } from './places.ts';
-import type { SheetInput, SheetStop } from './sheet-input.ts';
-import { isInUse } from './stop-use.ts';
+import type { Key } from './locating/way.ts';
+import type { SheetInput } from './sheet-input.ts';
 import { touchPlaces } from './touch-places.ts';
 import { lengthText } from './words.ts';
 
 /** What the numbers, letters and lines of the drawings stand for. */
-export function keyList(input: SheetInput): Html {
-  const { job, stops } = input;
+export function keyList({ job, placings }: SheetInput, key: Key): Html {
   const units = job.shop.units;
   return markup`<div class="key">
 <div>
 <h4>Cuts, places as seen from the front</h4>
-<ul>${job.features.map((feature, i) => markup`<li><b class="number">${featureNumber(i)}</b>${feature.name}: ${feature.face}, ${shapeWords(feature, units)}, ${depthWords(feature, units)}, centre ${lengthText(feature.at.x, units)} from left, ${lengthText(feature.at.y, units)} from lower edge</li>`)}</ul></div>
+<ul>${job.features.map((feature, i) => markup`<li><b class="number">${featureNumber(i)}</b>${feature.name}: ${feature.face}, ${shapeWords(feature, units)}, ${depthWords(feature, units)}, ${placeName(feature)} ${lengthText(feature.at.x, units)} from left, ${lengthText(feature.at.y, units)} from lower edge</li>`)}</ul></div>
 <div>
-<h4>Stops</h4>
-<ul>${stops.map((stop, i) => markup`<li><b class="letter">${stopLetter(i)}</b>${stop.body.name}: ${lengthText(stop.body.highMm, units)} high, ${useWords(input, stop)}</li>`)}</ul>
+<h4>${key.title}</h4>
+<ul>${key.things.map((thing) => markup`<li>${thing}</li>`)}</ul>
 <h4>Lines</h4>
 <ul class="lines">
 <li><b>Full</b>: cut on the face that is up</li>
 <li><b>Dashed</b>: cut on the face below</li>
 <li> <b>Thick edge</b>: marked reference edge${job.blank.marked.length === 0 ? ' (none in this job)' : ''}</li>
-<li><b>Black wedge</b>: here the blank touches a stop (${bandWords(job)})</li>
-<li><b>Crossed circle</b>: screw${stops.some((stop) => stop.pins.length > 0) ? markup`; <b>dot in a ring</b>: pin` : markup``}; <b>M</b>: the pencilled corner</li>${touchWords(input)}</ul></div></div>
-<div class="solids">${input.stopPictures.map((picture, i) => markup`<figure><figcaption><b class="letter">${stopLetter(i)}</b></figcaption>${{ html: picture }}</figure>`)}</div>`;
+${listed(key.lines)}${touchWords(job, placings)}</ul></div></div>
+<div class="solids">${key.pictures}</div>`;
 }
 
 function shapeWords({ shape }: Feature, units: Units): string {
@@ -48,28 +46,23 @@ function shapeWords({ shape }: Feature, units: Units): string {
   }
 }
 
+/** What stands at the place that is given: a drawn outline has no centre of its own. */
+function placeName({ shape }: Feature): string {
+  return shape.kind === 'polygon' || shape.kind === 'outline' ? 'its origin' : 'centre';
+}
+
 function depthWords(feature: Feature, units: Units): string {
   return feature.through ? 'right through' : `${lengthText(feature.depthMm, units)} deep`;
 }
 
-function useWords({ placings }: SheetInput, stop: SheetStop): string {
-  const used = (['front', 'back'] as const).filter((face) =>
-    isInUse(stop, placingOf(placings, face)),
-  );
-  if (used.length === 2) return 'in both placings';
-  return used.length === 1 ? `with the ${used[0]!} up` : 'the blank does not touch it';
-}
+/** One item a line. */
+const listed = (lines: readonly Html[]): readonly Html[] =>
+  lines.map((line, i) => markup`${i === 0 ? '' : '\n'}<li>${line}</li>`);
 
 /** What the crosses stand for, where a drawing has any. */
-function touchWords({ job, placings }: SheetInput): Html {
+function touchWords(job: Job, placings: Placings): Html {
   const all = [placings.frontUp, placings.backUp].flatMap((placing) => touchPlaces(job, placing));
   return all.length === 0
     ? markup``
     : markup`<li><b>Slanting cross</b>: here X, Y or Z zero is touched; its place counts from the left and the near side of the blank as it lies, whichever face is up</li>`;
-}
-
-function bandWords({ stops, shop }: StopsJob): string {
-  return stops.band.kind === 'plain'
-    ? `anywhere up to ${lengthText(stops.band.heightMm, shop.units)} above the bed`
-    : `in a narrow band ${lengthText(stops.band.touchHeightMm, shop.units)} above the bed`;
 }

@@ -1,59 +1,72 @@
 import { layoutOnBed } from '../jig/corner-frame.ts';
-import type { StopsJob } from '../job/job.ts';
+import type { Job } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
 import type { Placing } from '../setup/placing.ts';
-import { cornerAt } from './places.ts';
+import { cornerIn, pieceOf, type Piece } from './locating/piece.ts';
 import { lengthText } from './words.ts';
 
-/** Where a placing's zero is: `the near-left corner of the blank` or `the middle of the blank`. */
-export function zeroWords(job: StopsJob, at: Point<'layout'>): string {
-  const { widthMm, heightMm } = job.blank;
-  return at.x === widthMm / 2 && at.y === heightMm / 2
-    ? 'the middle of the blank'
-    : `the ${cornerAt(job, at)} corner of the blank`;
+/** Where a placing's zero is: `the near-left corner of the blank`, `the middle of the blank`, or how far from its sides. */
+export function zeroWords(job: Job, placing: Placing): string {
+  const piece = pieceOf(job, placing);
+  const at = placing.zero;
+  const { lowX, lowY, highX, highY } = piece.box;
+  const middle = isOne(at.x, (lowX + highX) / 2) && isOne(at.y, (lowY + highY) / 2);
+  if (middle) return `the middle of the ${piece.name}`;
+  const isCorner = piece.name === 'blank' && isEnd(at.x, lowX, highX) && isEnd(at.y, lowY, highY);
+  return isCorner
+    ? `the ${cornerIn(piece, at)} corner of the blank`
+    : `the place ${machineWords(job, placing, at, 'as it lies')}`;
 }
+
+const isOne = (a: number, b: number): boolean => Math.abs(a - b) < SAME_MM;
+const isEnd = (a: number, low: number, high: number): boolean => isOne(a, low) || isOne(a, high);
+
+/** Far finer than what is written, far coarser than rounding at bed sizes, mm. */
+const SAME_MM = 1e-6;
 
 /** Whether the blank lies there already. */
 export type Laid = 'as it lies' | 'as it will lie';
 
 /** Whichever face is up: `140 mm from the left side of the blank as it lies`. */
-export function fromLeftWords(job: StopsJob, x: number, laid: Laid): string {
-  const side = `the left side of the blank ${laid}`;
-  return x < 0
-    ? `${lengthText(-x, job.shop.units)} to the left of ${side}`
-    : `${lengthText(x, job.shop.units)} from ${side}`;
+export function fromLeftWords(job: Job, placing: Placing, x: number, laid: Laid): string {
+  const { name, box } = pieceOf(job, placing);
+  const side = `the left side of the ${name} ${laid}`;
+  const inMm = x - box.lowX;
+  if (isOne(inMm, 0)) return `at ${side}`;
+  return inMm < 0
+    ? `${lengthText(-inMm, job.shop.units)} to the left of ${side}`
+    : `${lengthText(inMm, job.shop.units)} from ${side}`;
 }
 
 /** Whichever face is up: `90 mm in from the near side`. */
-export function fromNearWords(job: StopsJob, y: number): string {
-  return y < 0
-    ? `${lengthText(-y, job.shop.units)} in front of the near side`
-    : `${lengthText(y, job.shop.units)} in from the near side`;
+export function fromNearWords(job: Job, placing: Placing, y: number): string {
+  const inMm = y - pieceOf(job, placing).box.lowY;
+  if (isOne(inMm, 0)) return 'level with the near side';
+  return inMm < 0
+    ? `${lengthText(-inMm, job.shop.units)} in front of the near side`
+    : `${lengthText(inMm, job.shop.units)} in from the near side`;
 }
 
 /** `140 mm from the left side of the blank as it lies, 90 mm in from the near side`. */
-export function machineWords(job: StopsJob, at: Point<'layout'>, laid: Laid): string {
-  return `${fromLeftWords(job, at.x, laid)}, ${fromNearWords(job, at.y)}`;
+export function machineWords(job: Job, placing: Placing, at: Point<'layout'>, laid: Laid): string {
+  return `${fromLeftWords(job, placing, at.x, laid)}, ${fromNearWords(job, placing, at.y)}`;
 }
 
 /** `X 140 mm, Y 90 mm`, as the program of this placing counts. */
-export function programWords(job: StopsJob, placing: Placing, at: Point<'layout'>): string {
+export function programWords(job: Job, placing: Placing, at: Point<'layout'>): string {
   return xyWords(job, { x: at.x - placing.zero.x, y: at.y - placing.zero.y });
 }
 
 /** `X 210 mm, Y 160 mm` from the near-left corner of the bed. */
-export function onBedWords(job: StopsJob, at: Point<'layout'>): string {
+export function onBedWords(job: Job, at: Point<'layout'>): string {
   return xyWords(job, layoutOnBed(job, at));
 }
 
-/** Whether the blank will cover this place of the bed. */
-export function isUnderBlank(job: StopsJob, at: Point<'layout'>): boolean {
-  return at.x >= 0 && at.x <= job.blank.widthMm && at.y >= 0 && at.y <= job.blank.heightMm;
+/** Whether the piece that lies there covers this place of the bed, or nearly. */
+export function isUnder({ box }: Piece, at: Point<'layout'>): boolean {
+  return at.x >= box.lowX && at.x <= box.highX && at.y >= box.lowY && at.y <= box.highY;
 }
 
-export function xyWords(
-  job: StopsJob,
-  { x, y }: { readonly x: number; readonly y: number },
-): string {
+export function xyWords(job: Job, { x, y }: { readonly x: number; readonly y: number }): string {
   return `X ${lengthText(x, job.shop.units)}, Y ${lengthText(y, job.shop.units)}`;
 }

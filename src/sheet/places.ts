@@ -1,20 +1,27 @@
-import type { Corner, Edge, Face, StopsJob } from '../job/job.ts';
+import type { Corner, Edge, Face, Job } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
 import type { Placing, Side } from '../setup/placing.ts';
 import { blankInLayout } from '../setup/place.ts';
 import type { Placings } from '../sweep/clearances.ts';
+import { cornerIn, markOn, pieceOf } from './locating/piece.ts';
 
 /** The placing in which `face` is up. */
 export function placingOf(placings: Placings, face: Face): Placing {
   return face === 'front' ? placings.frontUp : placings.backUp;
 }
 
+/** Both, in the order of work. */
+export function inOrder(job: Job, placings: Placings): readonly [Placing, Placing] {
+  const { frontUp, backUp } = placings;
+  return job.first === 'front' ? [frontUp, backUp] : [backUp, frontUp];
+}
+
 /** Where a place of the nominal blank lies on the machine in this placing. */
-export function inLayout(job: StopsJob, placing: Placing, at: Point<'blank'>): Point<'layout'> {
+export function inLayout(job: Job, placing: Placing, at: Point<'blank'>): Point<'layout'> {
   return blankInLayout(job, placing.mirror, at);
 }
 
-/** The blank's edge that lies on this side of the rectangle. */
+/** The blank's edge that lies on this side of it. */
 export function edgeOn(placing: Placing, side: Side): Edge {
   const swapX = placing.mirror === 'x';
   const swapY = placing.mirror === 'y';
@@ -24,21 +31,9 @@ export function edgeOn(placing: Placing, side: Side): Edge {
   return swapY ? 'lower' : 'upper';
 }
 
-/** The blank's corner that gets the pencilled M: where the marked edges meet, or else the first stop corner. */
-export function markedCorner(job: StopsJob): Point<'blank'> {
-  const marked = job.blank.marked;
-  const corner = job.stops.corner.frontUp;
-  const right = marked.includes('right') || (!marked.includes('left') && corner.endsWith('right'));
-  const upper = marked.includes('upper') || (!marked.includes('lower') && corner.startsWith('far'));
-  return { x: right ? job.blank.widthMm : 0, y: upper ? job.blank.heightMm : 0 };
-}
-
-/** On which corner of the rectangle a corner of the nominal blank lies. */
-export function cornerAt(job: StopsJob, at: Point<'layout'>): Corner {
-  const far = at.y > job.blank.heightMm / 2;
-  const right = at.x > job.blank.widthMm / 2;
-  if (far) return right ? 'far-right' : 'far-left';
-  return right ? 'near-right' : 'near-left';
+/** In which corner of what lies there the M is to be seen. */
+export function markCorner(job: Job, placing: Placing): Corner {
+  return cornerIn(pieceOf(job, placing), markOn(job, placing));
 }
 
 /** The corner across from this one. */

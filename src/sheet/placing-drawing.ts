@@ -1,4 +1,5 @@
-import type { StopsJob, Units } from '../job/job.ts';
+import type { Job, Units } from '../job/job.ts';
+import type { Bounds } from '../plane/measure.ts';
 import type { Placing, Side } from '../setup/placing.ts';
 import { badges } from './badges.ts';
 import { blankDrawing, smallFeatures } from './blank-drawing.ts';
@@ -7,9 +8,9 @@ import { fieldFor, onPaper } from './field.ts';
 import type { Html } from './html.ts';
 import { markup, joined } from './html.ts';
 import { scaleBar } from './scale-bar.ts';
-import type { SheetStop } from './sheet-input.ts';
+import { pieceOf } from './locating/piece.ts';
+import type { Located } from './locating/way.ts';
 import { sideWords } from './side-words.ts';
-import { contactDrawing, stopDrawing, stopMarks } from './stop-drawing.ts';
 import { FAINT, INK, arrow, dot, drawing, textAt, textUp } from './svg.ts';
 import { touchDrawing, touchMarks } from './touch-drawing.ts';
 import { lengthText } from './words.ts';
@@ -25,18 +26,20 @@ const WIDE_MM = 82;
 const TALL_MM = 130;
 
 /** One placing from above, to one of the usual scales, near side towards the reader. */
-export function placingDrawing(job: StopsJob, placing: Placing, stops: readonly SheetStop[]): Html {
+export function placingDrawing(job: Job, placing: Placing, located: Located): Html {
+  const { box } = pieceOf(job, placing);
   const room = {
     widthMm: PAPER_MM - LEFT_MM - RIGHT_MM,
-    heightMm: job.blank.heightMm > job.blank.widthMm ? TALL_MM : WIDE_MM,
+    heightMm: box.highY - box.lowY > box.highX - box.lowX ? TALL_MM : WIDE_MM,
   };
-  const field = fieldFor(job, placing, stops, { x: LEFT_MM, y: TOP_MM }, room);
+  const field = fieldFor(job, placing, located.reach, { x: LEFT_MM, y: TOP_MM }, room);
   const zero = zeroAndMark(job, placing, field, [
-    ...stopMarks(stops, placing, field),
+    ...located.marks(field),
     ...smallFeatures(job, placing, field),
     ...touchMarks(job, placing, field),
   ]);
   const touches = touchDrawing(job, placing, field, zero.taken);
+  const labels = located.labels(field, touches.taken);
   const height = TOP_MM + field.box.height + BOTTOM_MM;
   return drawing(
     `${placing.order} placing from above, ${placing.faceUp} face up`,
@@ -44,14 +47,15 @@ export function placingDrawing(job: StopsJob, placing: Placing, stops: readonly 
     height,
     joined([
       bed(field),
-      stopDrawing(stops, placing, field, `hatch-${placing.faceUp}`),
+      located.under(field),
       blankDrawing(job, placing, field),
-      ...placing.contacts.map((contact) => contactDrawing(contact, placing, field)),
+      located.over(field),
       zero.html,
       touches.html,
-      badges(job, placing, stops, field, touches.taken),
-      dimensions(job, field, job.shop.units),
-      ...sides(job, placing, field),
+      labels.html,
+      badges(job, placing, field, labels.taken),
+      dimensions(box, field, job.shop.units),
+      ...sides(job, placing, located, field),
       operator(field),
       scaleWords(field, height - 2),
       scaleBar(
@@ -74,9 +78,9 @@ function bed({ box }: Field): Html {
 }
 
 /** Length along X above, along Y at the right, between arrow heads. */
-function dimensions(job: StopsJob, field: Field, units: Units): Html {
-  const { widthMm, heightMm } = job.blank;
-  const [a, c] = [onPaper(field, { x: 0, y: heightMm }), onPaper(field, { x: widthMm, y: 0 })];
+function dimensions({ lowX, lowY, highX, highY }: Bounds, field: Field, units: Units): Html {
+  const [widthMm, heightMm] = [highX - lowX, highY - lowY];
+  const [a, c] = [onPaper(field, { x: lowX, y: highY }), onPaper(field, { x: highX, y: lowY })];
   const y = field.box.y - 2;
   const x = field.box.x + field.box.width + 2;
   const look = { sizeMm: 3.5, weight: 700 } as const;
@@ -96,17 +100,21 @@ function between(from: { x: number; y: number }, to: { x: number; y: number }): 
   return joined([arrow(middle, from, 0.25, INK), arrow(middle, to, 0.25, INK)]);
 }
 
-function sides(job: StopsJob, placing: Placing, field: Field): Html[] {
+function sides(job: Job, placing: Placing, located: Located, field: Field): Html[] {
   const { box } = field;
   const middleX = box.x + box.width / 2;
   const line = (side: Side, y: number): Html =>
-    textAt({ x: middleX, y }, [side.toUpperCase(), ...sideWords(job, placing, side)].join(' · '), {
-      sizeMm: 3.6,
-      weight: 700,
-      anchor: 'middle',
-    });
+    textAt(
+      { x: middleX, y },
+      [side.toUpperCase(), ...sideWords(job, placing, located, side)].join(' · '),
+      {
+        sizeMm: 3.6,
+        weight: 700,
+        anchor: 'middle',
+      },
+    );
   const column = (side: Side, x: number, anchor: 'start' | 'end'): Html => {
-    const words = [side.toUpperCase(), ...sideWords(job, placing, side).flatMap(halved)];
+    const words = [side.toUpperCase(), ...sideWords(job, placing, located, side).flatMap(halved)];
     const top = box.y + box.height / 2 - ((words.length - 1) * LINE_MM) / 2 + 1.2;
     return joined(
       words.map((word, i) =>

@@ -1,56 +1,33 @@
-import type { Cutter, StopsJob, Units } from '../job/job.ts';
+import type { Cutter, Job, Units } from '../job/job.ts';
 import { markup } from './html.ts';
-import { markedCorner } from './places.ts';
-import type { SheetInput } from './sheet-input.ts';
+import { markedCorner, partOf } from './locating/piece.ts';
+import type { Way } from './locating/way.ts';
 import type { Step } from './step.ts';
 import { step } from './step.ts';
 import { lengthText, spreadText, unitText } from './words.ts';
 
-/** Before anything is cut: mark and measure the blank, make the stops, warm the machine. */
-export function prepareSteps(input: SheetInput): Step[] {
-  const { job } = input;
+/** Before anything is cut: make what locates the blank, mark and measure it, warm the machine. */
+export function prepareSteps(job: Job, way: Way): Step[] {
   const units = job.shop.units;
   return [
-    ...beforeSizes(input),
+    ...way.prepare,
+    markBlank(job),
+    measureThickness(job, units),
     measureSizes(job, units),
     measureSquare(units),
     step(
       markup`Warm the machine up for 10 to 15 minutes, then home it. Nothing loose on gantry, spindle, bed or cutter? Bed clean?`,
     ),
-    measureCutters(job, units),
+    measureCutters(cuttersOf(job, way), units),
   ];
 }
 
-/** The number that the step has in which length and width of the blank are measured. */
-export function sizesStepNumber(input: SheetInput): number {
-  return beforeSizes(input).length + 1;
+/** The number that the step has in which length and width of the blank are measured, after those of the way. */
+export function sizesStepNumber(prepare: readonly Step[]): number {
+  return prepare.length + 3;
 }
 
-function beforeSizes(input: SheetInput): Step[] {
-  const { job } = input;
-  return [printStops(input), markBlank(job), measureThickness(job, job.shop.units)];
-}
-
-function printStops({ job, fileNames, stops }: SheetInput): Step {
-  const units = job.shop.units;
-  const files = fileNames.length === 0 ? 'no file' : fileNames.join(', ');
-  const screws = stops.flatMap((stop) => stop.screws);
-  const threads = [...new Set(screws.map((screw) => screw.thread))];
-  const pins = stops.flatMap((stop) => stop.pins);
-  const pinned =
-    pins.length === 0
-      ? ''
-      : ` and ${pins.length} steel pins ${lengthText(pins[0]!.diameterMm, units)} thick`;
-  const fixing =
-    screws.length === 0
-      ? ''
-      : ` Have ${screws.length} ${threads.join('/')} screws${pinned} at hand.`;
-  return step(
-    markup`Print or cut the ${stops.length === 1 ? 'stop' : 'stops'} from the ${fileNames.length === 1 ? 'file' : 'files'} beside this sheet: ${files}.${fixing} Take burrs and strings off the contact faces.`,
-  );
-}
-
-function markBlank(job: StopsJob): Step {
+function markBlank(job: Job): Step {
   const corner = markedCorner(job);
   const vertical = corner.x > 0 ? 'right' : 'left';
   const level = corner.y > 0 ? 'upper' : 'lower';
@@ -59,12 +36,18 @@ function markBlank(job: StopsJob): Step {
     edges.length === 0
       ? markup``
       : markup` Pencil a line along the ${edges.join(' and the ')} edge, on both faces: ${edges.length === 1 ? 'this is the reference edge' : 'these are the reference edges'}.`;
+  const part = partOf(job);
+  const faces = markup`Write <b>FRONT</b> on one face of the blank and <b>BACK</b> on the other.`;
+  if (part !== null)
+    return step(
+      markup`${faces} Looking at the front, write a big <b>M</b> where the picture has it: inside ${part.name}, which becomes the part, in its corner towards the ${level} and the ${vertical} edge. Write another on the back <b>in that same place of the wood</b>. If a cut will take an M away, tape a note over the next place that stays.${marked}`,
+    );
   return step(
-    markup`Write <b>FRONT</b> on one face of the blank and <b>BACK</b> on the other. Looking at the front, write a big <b>M</b> in the corner of the ${level} and the ${vertical} edge, and another on the back <b>in that same corner of the wood</b>.${marked}`,
+    markup`${faces} Looking at the front, write a big <b>M</b> in the corner of the ${level} and the ${vertical} edge, and another on the back <b>in that same corner of the wood</b>.${marked}`,
   );
 }
 
-function measureThickness({ blank }: StopsJob, units: Units): Step {
+function measureThickness({ blank }: Job, units: Units): Step {
   const unit = unitText(units);
   const places = ['M corner', 'next corner', 'across', 'last corner', 'middle'];
   return step(
@@ -73,7 +56,7 @@ function measureThickness({ blank }: StopsJob, units: Units): Step {
   );
 }
 
-function measureSizes(job: StopsJob, units: Units): Step {
+function measureSizes(job: Job, units: Units): Step {
   const { blank } = job;
   const unit = unitText(units);
   const size = (mm: number): string => lengthText(mm, units);
@@ -94,9 +77,8 @@ function measureSquare(units: Units): Step {
   );
 }
 
-function measureCutters(job: StopsJob, units: Units): Step {
+function measureCutters(cutters: readonly Cutter[], units: Units): Step {
   const unit = unitText(units);
-  const cutters = cuttersOf(job);
   const each = cutters.map((cutter) => {
     const out =
       cutter.stickOutMm === null ? '' : `, ${lengthText(cutter.stickOutMm, units)} out of the nut`;
@@ -111,8 +93,7 @@ function measureCutters(job: StopsJob, units: Units): Step {
 }
 
 /** Every cutter that the job uses, once. */
-export function cuttersOf(job: StopsJob): Cutter[] {
-  const milling = job.stops.made.kind === 'milled-in-place' ? [job.stops.made.cutter] : [];
-  const all = [...milling, ...job.features.map((feature) => feature.cutter)];
+function cuttersOf(job: Job, way: Way): Cutter[] {
+  const all = [...way.cutters, ...job.features.map((feature) => feature.cutter)];
   return all.filter((cutter, i) => all.findIndex((other) => other.name === cutter.name) === i);
 }

@@ -1,20 +1,33 @@
-import type { StopsJob } from '../job/job.ts';
+import type { Job, StopsJob } from '../job/job.ts';
 import type { StopPart } from '../jig/stop-part.ts';
 import type { Prediction } from '../stackup/prediction.ts';
 import type { Clearance } from '../sweep/clearance.ts';
 import type { Placings } from '../sweep/clearances.ts';
 
 /** All that a bench sheet tells. It holds no clock, so the same input gives the same bytes. */
-export interface SheetInput {
+export type SheetInput = StopsInput | BedInput;
+
+/** A job that is located by stops, which are printed. */
+export interface StopsInput extends Told {
+  readonly made: 'stops';
   readonly job: StopsJob;
-  readonly placings: Placings;
-  readonly prediction: Prediction;
-  readonly clearances: readonly Clearance[];
   readonly stops: readonly SheetStop[];
   /** A picture of each stop as a solid, in the same order: SVG elements made by `stopPicture`. */
   readonly stopPictures: readonly string[];
   /** Files to print that lie beside the sheet. */
   readonly fileNames: readonly string[];
+}
+
+/** A job that is located by what is made at the machine: dowels, a nest, a fence and a dowel. */
+export interface BedInput extends Told {
+  readonly made: 'in-the-bed';
+  readonly job: Exclude<Job, StopsJob>;
+}
+
+interface Told {
+  readonly placings: Placings;
+  readonly prediction: Prediction;
+  readonly clearances: readonly Clearance[];
   /** Of the program that made the sheet. */
   readonly version: string;
 }

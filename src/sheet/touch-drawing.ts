@@ -1,4 +1,4 @@
-import type { StopsJob } from '../job/job.ts';
+import type { Job } from '../job/job.ts';
 import type { Placing } from '../setup/placing.ts';
 import type { Field } from './field.ts';
 import { onPaper } from './field.ts';
@@ -14,7 +14,7 @@ import { touchPlaces } from './touch-places.ts';
 const ARM_MM = 1.7;
 
 /** What the crosses cover, so that no label is put there. */
-export function touchMarks(job: StopsJob, placing: Placing, field: Field): readonly Box[] {
+export function touchMarks(job: Job, placing: Placing, field: Field): readonly Box[] {
   return touchPlaces(job, placing).map(({ at }) => {
     const { x, y } = onPaper(field, at);
     return boxAround(x, y, 2 * ARM_MM + 0.6, 2 * ARM_MM + 0.6);
@@ -23,7 +23,7 @@ export function touchMarks(job: StopsJob, placing: Placing, field: Field): reado
 
 /** A slanting cross where a zero is touched, with its word where it covers no other label. */
 export function touchDrawing(
-  job: StopsJob,
+  job: Job,
   placing: Placing,
   field: Field,
   taken: readonly Box[],

@@ -2,41 +2,30 @@ import type { ZeroXy } from '../job/job.ts';
 import { unreachable } from '../num/invariant.ts';
 import type { Html } from './html.ts';
 import { markup } from './html.ts';
-import { cornerAt, inLayout, markedCorner, placingOf } from './places.ts';
+import { pieceOf } from './locating/piece.ts';
+import type { Way } from './locating/way.ts';
+import { inOrder, markCorner } from './places.ts';
 import type { SheetInput } from './sheet-input.ts';
-import { sideStopName } from './side-words.ts';
 import type { Step } from './step.ts';
 import { step } from './step.ts';
-import { hasTwoSideStops, mayDrawBack } from './stop-steps.ts';
 
-/** Between the placings: power and zero, burrs, the turn itself, the side stop that counts now. */
-export function turnSteps({ job, placings }: SheetInput): Step[] {
-  const first = placingOf(placings, job.first);
-  const second = placingOf(placings, job.first === 'front' ? 'back' : 'front');
+/** Between the placings: power and zero, what is made there, burrs, the turn itself. */
+export function turnSteps({ job, placings }: SheetInput, way: Way): Step[] {
+  const [first, second] = inOrder(job, placings);
   const zero = job.first === 'front' ? job.zero.backUp : job.zero.frontUp;
-  const mark = markedCorner(job);
-  const from = cornerAt(job, inLayout(job, first, mark));
-  const to = cornerAt(job, inLayout(job, second, mark));
+  const [from, to] = [markCorner(job, first), markCorner(job, second)];
+  const { name } = pieceOf(job, second);
   const swap =
     job.turn === 'about-y'
       ? markup`<b>Left and right edges change places</b>; near stays near, far stays far.`
       : markup`<b>Near and far edges change places</b>; left stays left, right stays right.`;
-  const other = first.sideStop;
-  const change = hasTwoSideStops(job)
-    ? [
-        step(
-          markup`From here on only ${sideStopName(job, second)} counts: it must stand in its place${mayDrawBack(job) ? ', at its mark' : ''}, and the blank must lie free of the ${other ?? 'other'} one. Never force it in between the two.`,
-        ),
-      ]
-    : [];
   return [
     step(powerWords(zero.xy)),
+    ...way.turning.before,
+    step(way.turning.burrs),
+    ...way.turning.after,
     step(
-      markup`Take the burrs off the edges of the blank with one light stroke. Do not sand or plane the edges that meet a stop. Vacuum bed, stops and pockets.`,
-    ),
-    ...change,
-    step(
-      markup`Turn the blank over as in the picture. ${swap} M goes from the ${from} to the <b>${to}</b>. ${second.faceUp.toUpperCase()} is up now.`,
+      markup`Turn the ${name} over as in the picture. ${swap} M goes from the ${from} to the <b>${to}</b>. ${second.faceUp.toUpperCase()} is up now.`,
     ),
   ];
 }

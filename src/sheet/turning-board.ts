@@ -1,11 +1,11 @@
-import type { StopsJob } from '../job/job.ts';
+import type { Job } from '../job/job.ts';
 import type { Html } from './html.ts';
 import { markup, joined } from './html.ts';
 import type { Spot } from './svg.ts';
 import { ACCENT, INK, arrow, dot, pointsText, textAt } from './svg.ts';
 
 /** A board standing on its turning line, the path of its free edge, and the words for it; `at` is the middle. */
-export function turningBoard(job: StopsJob, at: Spot, footMm: number): Html {
+export function turningBoard(job: Job, at: Spot, footMm: number): Html {
   const board = job.turn === 'about-y' ? ABOUT_Y : ABOUT_X;
   const base = { x: at.x, y: at.y + 9 };
   const spot = (p: Spatial): Spot => oblique(p, base);

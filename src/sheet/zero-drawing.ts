@@ -1,4 +1,4 @@
-import type { StopsJob } from '../job/job.ts';
+import type { Job } from '../job/job.ts';
 import type { Placing } from '../setup/placing.ts';
 import type { Field } from './field.ts';
 import { ARROW_MM, onPaper } from './field.ts';
@@ -6,13 +6,14 @@ import type { Html } from './html.ts';
 import { markup, joined } from './html.ts';
 import type { Box } from './label-room.ts';
 import { boxAround, boxesBeside, roomFor } from './label-room.ts';
-import { inLayout, markedCorner } from './places.ts';
+import { markedPlace, pieceOf } from './locating/piece.ts';
+import { inLayout } from './places.ts';
 import type { Drawn, Spot } from './svg.ts';
 import { ACCENT, INK, arrow, dot, textAt } from './svg.ts';
 
 /** The zero, which way X and Y grow from it, and the pencilled M in its corner of the blank. */
 export function zeroAndMark(
-  job: StopsJob,
+  job: Job,
   placing: Placing,
   field: Field,
   marks: readonly Box[],
@@ -60,10 +61,12 @@ function lettered({ x, y }: Spot): Html {
   ]);
 }
 
-function markBox(job: StopsJob, placing: Placing, field: Field, taken: readonly Box[]): Box {
-  const corner = inLayout(job, placing, markedCorner(job));
+function markBox(job: Job, placing: Placing, field: Field, taken: readonly Box[]): Box {
+  const corner = inLayout(job, placing, markedPlace(job));
+  const { lowX, lowY, highX, highY } = pieceOf(job, placing).box;
   const at = onPaper(field, corner);
-  const [inX, inY] = [corner.x > 0 ? -1 : 1, corner.y > 0 ? 1 : -1];
+  const inX = corner.x > (lowX + highX) / 2 ? -1 : 1;
+  const inY = corner.y > (lowY + highY) / 2 ? 1 : -1;
   const steps = [4.6, 5.4, 7, 9, 12, 16, 21, 27];
   const candidates = steps.flatMap((dx) =>
     steps.map((dy) => ({

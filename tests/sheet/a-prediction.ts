@@ -1,9 +1,9 @@
-import type { StopsJob } from '../../src/job/job.ts';
+import type { Job, Need } from '../../src/job/job.ts';
 import type { NeedPrediction, Prediction } from '../../src/stackup/prediction.ts';
 
 /** Numbers made up for the page: a plausible cloud without chance in it. */
 export function predictionFor(
-  job: StopsJob,
+  job: Pick<Job, 'name' | 'needs'>,
   chances: readonly number[],
   sizeMm = 0.06,
 ): Prediction {
@@ -26,11 +26,7 @@ export function predictionFor(
   };
 }
 
-function needPrediction(
-  need: StopsJob['needs'][number],
-  chance: number,
-  sizeMm: number,
-): NeedPrediction {
+function needPrediction(need: Need, chance: number, sizeMm: number): NeedPrediction {
   if (need.kind !== 'concentric' && need.kind !== 'misalignment')
     throw new Error('made up for radial needs only');
   return {

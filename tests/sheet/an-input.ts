@@ -1,16 +1,17 @@
 import type { Corner, StopsJob } from '../../src/job/job.ts';
 import type { Point } from '../../src/plane/point.ts';
 import { cornerAt, placingsOf, sidesOf } from '../../src/setup/place.ts';
-import type { SheetInput, SheetStop } from '../../src/sheet/sheet-input.ts';
+import type { SheetStop, StopsInput } from '../../src/sheet/sheet-input.ts';
 import { clearancesOf } from '../../src/sweep/clearances.ts';
 import { predictionFor } from './a-prediction.ts';
 
 /** A whole sheet's input for a job, with plain L-shaped stops of our own drawing. */
-export function inputFor(job: StopsJob, chances: readonly number[] = [0.9964, 0.9931]): SheetInput {
+export function inputFor(job: StopsJob, chances: readonly number[] = [0.9964, 0.9931]): StopsInput {
   const placings = placingsOf(job);
   const corners = [...new Set([job.stops.corner.frontUp, job.stops.corner.backUp])];
   const stops = corners.map((corner) => stopAt(job, corner, corners.length));
   return {
+    made: 'stops',
     job,
     placings,
     prediction: predictionFor(job, chances),

@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { benchSheet } from '../../src/sheet/bench-sheet.ts';
 import type { SheetInput } from '../../src/sheet/sheet-input.ts';
 import { inputFor } from './an-input.ts';
+import { bedInputFor, bedJobs } from './bed-jobs.ts';
 import { realInput } from './real-input.ts';
 import { someJobs } from './some-jobs.ts';
 
@@ -32,6 +33,7 @@ describe.skipIf(isMissing)('the bench sheet in a browser (skipped: no chromium h
 
   const sheets: readonly (readonly [string, () => SheetInput])[] = [
     ...Object.entries(someJobs).map(([name, job]) => [name, () => inputFor(job)] as const),
+    ...Object.entries(bedJobs).map(([name, job]) => [name, () => bedInputFor(job)] as const),
     ...['wall-clock.yaml', 'wall-clock-plain.yaml'].map(
       (name) => [name, () => realInput(name)] as const,
     ),
@@ -51,7 +53,7 @@ describe.skipIf(isMissing)('the bench sheet in a browser (skipped: no chromium h
       await page.close();
       expect(faults).toEqual([]);
       expect(wide).toBe(false);
-      expect(texts.length).toBeGreaterThan(30);
+      expect(texts.length).toBeGreaterThan(25);
       expect(texts.filter((text) => !text.inside).map((text) => text.words)).toEqual([]);
       expect(overlaps(texts)).toEqual([]);
     });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { benchSheet } from '../../src/sheet/bench-sheet.ts';
-import type { MillingRun } from '../../src/sheet/milling-runs.ts';
-import { millingRuns } from '../../src/sheet/milling-runs.ts';
+import type { MillingRun } from '../../src/sheet/locating/stops/milling-runs.ts';
+import { millingRuns } from '../../src/sheet/locating/stops/milling-runs.ts';
 import { clock, flat6 } from './a-job.ts';
 import { inputFor } from './an-input.ts';
 import { realInput } from './real-input.ts';

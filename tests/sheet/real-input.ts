@@ -5,11 +5,11 @@ import type { Units } from '../../src/job/job.ts';
 import { readJob } from '../../src/job/read.ts';
 import { placingsOf } from '../../src/setup/place.ts';
 import { stopPicture } from '../../src/sheet/solid-picture.ts';
-import type { SheetInput } from '../../src/sheet/sheet-input.ts';
+import type { StopsInput } from '../../src/sheet/sheet-input.ts';
 import { clearancesOf } from '../../src/sweep/clearances.ts';
 
 /** What the program itself would put on the sheet of an example in `jigs/`, with fewer trials. */
-export function realInput(name: string, units: Units = 'mm'): SheetInput {
+export function realInput(name: string, units: Units = 'mm'): StopsInput {
   const bytes = readFileSync(`jigs/${name}`);
   const shopText = readFileSync('jigs/shop.yaml', 'utf8').replace('units: mm', `units: ${units}`);
   const shop = new Map([['shop.yaml', Buffer.from(shopText)]]);
@@ -21,6 +21,7 @@ export function realInput(name: string, units: Units = 'mm'): SheetInput {
   const stops = stopsOf(job, placings);
   if (stops.kind === 'cannot') throw new Error(stops.because);
   return {
+    made: 'stops',
     job,
     placings,
     prediction: predictJob(job, { seed: 1, trials: 2000 }),

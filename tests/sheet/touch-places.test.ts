@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { StopsJob, Zero } from '../../src/job/job.ts';
 import { placingsOf } from '../../src/setup/place.ts';
 import { benchSheet } from '../../src/sheet/bench-sheet.ts';
+import { wayOf } from '../../src/sheet/locating/way-of.ts';
 import { placingDrawing } from '../../src/sheet/placing-drawing.ts';
 import { touchPlaces } from '../../src/sheet/touch-places.ts';
 import { clock, clockPlain, paper } from './a-job.ts';
@@ -92,11 +93,11 @@ describe('the places of touches', () => {
     const { frontUp, backUp } = placingsOf(job);
     const cross = (placing: typeof frontUp): string | undefined =>
       /<path d="(M[^"]+)"[^>]*stroke="#ffffff" stroke-width="1.6"/.exec(
-        placingDrawing(job, placing, inputFor(job).stops).html,
+        placingDrawing(job, placing, wayOf(inputFor(job)).in(placing)).html,
       )?.[1];
     expect(cross(frontUp)).toBeDefined();
     expect(cross(frontUp)).toBe(cross(backUp));
-    expect(placingDrawing(job, backUp, []).html).toContain('touch Z');
+    expect(placingDrawing(job, backUp, wayOf(inputFor(job)).in(backUp)).html).toContain('touch Z');
     expect(benchSheet(inputFor(job))).toContain('Slanting cross');
   });
 

@@ -1,12 +1,12 @@
-import type { StopsJob } from '../job/job.ts';
-import type { Html } from './html.ts';
-import { markup } from './html.ts';
+import type { Job } from '../../../job/job.ts';
+import type { Html } from '../../html.ts';
+import { markup } from '../../html.ts';
 import type { MillingRun } from './milling-runs.ts';
 import { FINISH_MM } from './milling-runs.ts';
-import { lengthText } from './words.ts';
+import { lengthText } from '../../words.ts';
 
 /** Where the cutter's centre runs to mill each land, in the shop's units. */
-export function millingTable(job: StopsJob, runs: readonly MillingRun[]): Html {
+export function millingTable(job: Job, runs: readonly MillingRun[]): Html {
   const size = (mm: number): string => lengthText(mm, job.shop.units);
   const row = (run: MillingRun): Html => {
     const [along, across] = run.along === 'x' ? ['X', 'Y'] : ['Y', 'X'];

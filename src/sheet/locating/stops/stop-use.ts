@@ -1,5 +1,5 @@
-import type { Placing } from '../setup/placing.ts';
-import type { SheetStop } from './sheet-input.ts';
+import type { Placing } from '../../../setup/placing.ts';
+import type { SheetStop } from '../../sheet-input.ts';
 
 /** Whether the blank touches this stop in this placing. */
 export function isInUse(stop: SheetStop, placing: Placing): boolean {

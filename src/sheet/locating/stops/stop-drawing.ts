@@ -1,14 +1,14 @@
-import type { Contact, Placing, Side } from '../setup/placing.ts';
-import type { Field } from './field.ts';
-import { onPaper } from './field.ts';
-import type { Html } from './html.ts';
-import { markup, joined } from './html.ts';
-import type { Box } from './label-room.ts';
-import { boxAround } from './label-room.ts';
-import type { SheetStop } from './sheet-input.ts';
+import type { Contact, Placing, Side } from '../../../setup/placing.ts';
+import type { Field } from '../../field.ts';
+import { onPaper } from '../../field.ts';
+import type { Html } from '../../html.ts';
+import { markup, joined } from '../../html.ts';
+import type { Box } from '../../label-room.ts';
+import { boxAround } from '../../label-room.ts';
+import type { SheetStop } from '../../sheet-input.ts';
 import { isInUse } from './stop-use.ts';
-import type { Spot } from './svg.ts';
-import { ACCENT, INK, dot, pointsText } from './svg.ts';
+import type { Spot } from '../../svg.ts';
+import { ACCENT, INK, dot, pointsText } from '../../svg.ts';
 
 /** Stops in use hatched, others dashed; screws as crossed circles. `hatch` names the pattern in this drawing. */
 export function stopDrawing(

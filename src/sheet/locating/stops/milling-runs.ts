@@ -1,9 +1,9 @@
-import type { Cutter, StopsJob } from '../job/job.ts';
-import type { Land } from '../jig/stop-part.ts';
-import { cornerAt, sidesOf } from '../setup/place.ts';
-import type { Side } from '../setup/placing.ts';
-import { stopLetter } from './badges.ts';
-import type { SheetStop } from './sheet-input.ts';
+import type { Cutter, Job, StopsJob } from '../../../job/job.ts';
+import type { Land } from '../../../jig/stop-part.ts';
+import { cornerAt, frontUpCorner, sidesOf } from '../../../setup/place.ts';
+import type { Side } from '../../../setup/placing.ts';
+import { stopLetter } from './stop-badges.ts';
+import type { SheetStop } from '../../sheet-input.ts';
 
 /**
  * One land milled where it stands, as the path of the cutter's centre, from the zero of milling:
@@ -34,26 +34,38 @@ export function millingRuns(
   stops: readonly SheetStop[],
   cutter: Cutter,
 ): readonly MillingRun[] {
+  const { frontUp, backUp } = job.stops.corner;
+  return runsOn(job, stops, cutter, new Set([...sidesOf(frontUp), ...sidesOf(backUp)]));
+}
+
+/** The same for any job; on `sides` of the blank something stands that a run along them must not meet. */
+export function runsOn(
+  job: Job,
+  stops: readonly SheetStop[],
+  cutter: Cutter,
+  sides: ReadonlySet<Side>,
+): readonly MillingRun[] {
   return stops.flatMap((stop, i) =>
-    stop.lands.map((land) => runOn(job, stop, land, stopLetter(i), cutter.diameterMm / 2)),
+    stop.lands.map((land) => runOn(job, sides, stop, land, stopLetter(i), cutter.diameterMm / 2)),
   );
 }
 
 function runOn(
-  job: StopsJob,
+  job: Job,
+  sides: ReadonlySet<Side>,
   stop: SheetStop,
   land: Land,
   letter: string,
   radiusMm: number,
 ): MillingRun {
-  const zero = cornerAt(job, job.stops.corner.frontUp);
+  const zero = cornerAt(job, frontUpCorner(job));
   const [one, other] = land.ends;
   const along = one.x === other.x ? 'y' : 'x';
   const across = along === 'x' ? 'y' : 'x';
   const towards = stop.towardsBlank[across];
   const face = one[across] - zero[across];
   const leftOn = Math.min(FINISH_MM, stop.allowanceMm);
-  const room = between(job, along, radiusMm + stop.allowanceMm);
+  const room = between(job, sides, along, radiusMm + stop.allowanceMm);
   // One radius past each end the cutter is clear of the land.
   const low = Math.max(Math.min(one[along], other[along]) - radiusMm, room.lowMm);
   const high = Math.min(Math.max(one[along], other[along]) + radiusMm, room.highMm);
@@ -76,12 +88,11 @@ function runOn(
 
 /** How far the cutter's centre may go along an axis without cutting into a face that stands across it. */
 function between(
-  job: StopsJob,
+  job: Job,
+  sides: ReadonlySet<Side>,
   along: 'x' | 'y',
   clearMm: number,
 ): { readonly lowMm: number; readonly highMm: number } {
-  const { frontUp, backUp } = job.stops.corner;
-  const sides = new Set<Side>([...sidesOf(frontUp), ...sidesOf(backUp)]);
   const { widthMm, heightMm } = job.blank;
   const [lowSide, highSide, sizeMm] =
     along === 'x' ? (['left', 'right', widthMm] as const) : (['near', 'far', heightMm] as const);

@@ -1,22 +1,23 @@
-import type { Cutter, StopsJob } from '../job/job.ts';
-import { unreachable } from '../num/invariant.ts';
-import { oppositeEdge } from '../setup/place.ts';
-import type { Placing } from '../setup/placing.ts';
-import { stopLetter } from './badges.ts';
-import type { Html } from './html.ts';
-import { markup } from './html.ts';
+import type { Cutter, StopsJob } from '../../../job/job.ts';
+import { unreachable } from '../../../num/invariant.ts';
+import { oppositeEdge } from '../../../setup/place.ts';
+import type { Placing } from '../../../setup/placing.ts';
+import { stopLetter } from './stop-badges.ts';
+import type { Html } from '../../html.ts';
+import { markup } from '../../html.ts';
 import { FINISH_MM, millingRuns } from './milling-runs.ts';
 import { millingTable } from './milling-table.ts';
-import { sizesStepNumber } from './prepare-steps.ts';
-import type { SheetInput } from './sheet-input.ts';
-import { sideStopName } from './side-words.ts';
-import type { Step } from './step.ts';
-import { step } from './step.ts';
+import { sizesStepNumber } from '../../prepare-steps.ts';
+import type { StopsInput } from '../../sheet-input.ts';
+import { hasTwoSideStops, sideStopName } from './side-stop.ts';
+import { printStops } from './stop-making.ts';
+import type { Step } from '../../step.ts';
+import { step } from '../../step.ts';
 import { stopNotes } from './stop-notes.ts';
-import { lengthText, unitText } from './words.ts';
+import { lengthText, unitText } from '../../words.ts';
 
 /** Fixing the stops to the bed in the way the job says they are made, before the first placing. */
-export function stopSteps(input: SheetInput, placing: Placing): Step[] {
+export function stopSteps(input: StopsInput, placing: Placing): Step[] {
   const { job } = input;
   const made = job.stops.made;
   const oneCounts = onlyOneSideStop(input, placing);
@@ -37,23 +38,19 @@ export function stopSteps(input: SheetInput, placing: Placing): Step[] {
   }
 }
 
-export function hasTwoSideStops(job: StopsJob): boolean {
-  return job.stops.corner.frontUp !== job.stops.corner.backUp;
-}
-
-function letters({ stops }: SheetInput): string {
+function letters({ stops }: StopsInput): string {
   const named = stops.map((stop, i) => `${stopLetter(i)} (${stop.body.name})`);
   return `the ${named.length === 1 ? 'stop' : 'stops'} ${named.join(' and ')}`;
 }
 
-function screwDown(input: SheetInput): Step {
+function screwDown(input: StopsInput): Step {
   return step(
     markup`Screw ${letters(input)} to the bed where the picture shows ${input.stops.length === 1 ? 'it' : 'them'}. ${standsAt(input.job)}${notesOf(input)}`,
   );
 }
 
 /** What the maker of each stop has to say about it. */
-function notesOf({ job, stops }: SheetInput): Html {
+function notesOf({ job, stops }: StopsInput): Html {
   const notes = stops.map(
     (stop, i) =>
       markup`<li><b class="letter">${stopLetter(i)}</b> ${stopNotes(job, stop).join(' ')}</li>`,
@@ -68,7 +65,7 @@ function standsAt(job: StopsJob): Html {
   return markup`The ${job.stops.corner.frontUp} corner of the blank comes to lie at X ${lengthText(value.x, units)}, Y ${lengthText(value.y, units)} from the near-left corner of the bed${assumed}.`;
 }
 
-function millStops({ job, stops }: SheetInput, cutter: Cutter): Step[] {
+function millStops({ job, stops }: StopsInput, cutter: Cutter): Step[] {
   const size = (mm: number): string => lengthText(mm, job.shop.units);
   const allowance = Math.max(0, ...stops.map((stop) => stop.allowanceMm));
   const full = allowance === 0 ? 'left too full' : `${size(allowance)} too full`;
@@ -115,7 +112,7 @@ function setByHand(job: StopsJob, placing: Placing): Step[] {
 }
 
 /** With a stop at each end of it a longer blank does not go in between the two. */
-function onlyOneSideStop(input: SheetInput, placing: Placing): Step[] {
+function onlyOneSideStop(input: StopsInput, placing: Placing): Step[] {
   const { job } = input;
   if (!hasTwoSideStops(job)) return [];
   const other = placing.sideStop === 'first' ? 'second' : 'first';
@@ -124,13 +121,23 @@ function onlyOneSideStop(input: SheetInput, placing: Placing): Step[] {
     : markup``;
   return [
     step(
-      markup`In this placing only ${sideStopName(job, placing)} counts. The side stops stand ${lengthText(apartMm(job, placing), job.shop.units)} apart. A longer blank does not go in between: measure it (step ${sizesStepNumber(input)}); if it is longer, ${shortenWords(job, placing)}, or write its length as the size and build again.${aside} Never force it, never shift a stop that was milled.`,
+      markup`In this placing only ${sideStopName(job, placing)} counts. The side stops stand ${lengthText(apartMm(job, placing), job.shop.units)} apart. A longer blank does not go in between: measure it (step ${sizesStepNumber([printStops(input)])}); if it is longer, ${shortenWords(job, placing)}, or write its length as the size and build again.${aside} Never force it, never shift a stop that was milled.`,
+    ),
+  ];
+}
+
+/** Which of two side stops counts once the blank is turned. */
+export function otherSideStop(job: StopsJob, first: Placing, second: Placing): Step[] {
+  if (!hasTwoSideStops(job)) return [];
+  return [
+    step(
+      markup`From here on only ${sideStopName(job, second)} counts: it must stand in its place${mayDrawBack(job) ? ', at its mark' : ''}, and the blank must lie free of the ${first.sideStop ?? 'other'} one. Never force it in between the two.`,
     ),
   ];
 }
 
 /** Where zero is touched again after the turn, nothing hangs on the exact place of a stop set by hand. */
-export function mayDrawBack(job: StopsJob): boolean {
+function mayDrawBack(job: StopsJob): boolean {
   const { frontUp, backUp } = job.zero;
   const again = job.first === 'front' ? backUp : frontUp;
   const isTouched = again.xy.kind !== 'kept' && again.xy.kind !== 'milled-stops';

@@ -1,9 +1,9 @@
-import type { StopsJob } from '../job/job.ts';
-import { unreachable } from '../num/invariant.ts';
-import { boundsOf } from '../plane/measure.ts';
-import { xyWords } from './place-words.ts';
-import type { SheetStop } from './sheet-input.ts';
-import { lengthText } from './words.ts';
+import type { StopsJob } from '../../../job/job.ts';
+import { unreachable } from '../../../num/invariant.ts';
+import { boundsOf } from '../../../plane/measure.ts';
+import { xyWords } from '../../place-words.ts';
+import type { SheetStop } from '../../sheet-input.ts';
+import { lengthText } from '../../words.ts';
 
 /** What the person who prints and sets a stop has to know about it, one sentence each, in the shop's units. */
 export function stopNotes(job: StopsJob, stop: SheetStop): readonly string[] {

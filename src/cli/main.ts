@@ -79,6 +79,20 @@ function command(): Command {
       const { schemaVerb } = await verbs();
       process.exitCode = schemaVerb(folder, say);
     });
+  program
+    .command('bed')
+    .argument(
+      '<file>',
+      'a shop file with heights of the bed, or a job file to see what they do to it',
+    )
+    .option('--json', 'print figures for programs', false)
+    .option('--save', 'let predictions use what was measured', false)
+    .option('--out <folder>', 'write a map of the bed, and the program that skims it')
+    .description('how level and flat the bed is, and whether to shim it, skim it or leave it')
+    .action(async (file: string, options: { json: boolean; save: boolean; out?: string }) => {
+      const { bedVerb } = await import('./bed-verb.ts');
+      process.exitCode = bedVerb(file, { ...options, out: options.out ?? null }, say);
+    });
   run(program.command('build'))
     .argument('<jobs...>', 'job files; with several, their difference is told')
     .option('--out <folder>', 'where the folder of each job goes', 'exports')

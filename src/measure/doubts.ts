@@ -28,6 +28,8 @@ export interface Board {
 const FEWEST = 4;
 /** Chance of calling a sound set of readings wild. */
 const FALSE_ALARM = 0.001;
+/** Less than this is never called wild, mm: no bed is truer, and no dial tells it surely. */
+const FINEST_MM = 0.02;
 /** Two readings as close as this are the same place read again. */
 const SAME_PLACE_MM = 5;
 
@@ -37,7 +39,8 @@ export function doubtsOf(heights: readonly Height[], board: Board): readonly Dou
   if (heights.length < FEWEST) return [...doubts, { kind: 'too few', count: heights.length }];
   if (isOnOneLine(heights)) return [...doubts, { kind: 'on one line' }];
   const first = heights[0]!.heightMm;
-  if (heights.every(({ heightMm }) => heightMm === first)) doubts.push({ kind: 'all the same' });
+  if (heights.every(({ heightMm }) => heightMm === first))
+    return [...doubts, { kind: 'all the same' }];
   const plane = leastSquaresPlane(heights);
   const wild = plane === null ? null : wildest(heights, plane);
   return wild === null ? doubts : [...doubts, wild];
@@ -73,7 +76,8 @@ function wildest(heights: readonly Height[], plane: FittedPlane): Doubt | null {
     const rest = Math.max(0, squares - residual ** 2 / free) / dof;
     const scatterMm = Math.sqrt(rest);
     const size = Math.abs(residual) / Math.sqrt(rest * free || Number.MIN_VALUE);
-    if (size <= largest || isReadAgain(heights, index, scatterMm)) return;
+    if (size <= largest || Math.abs(residual) / free < FINEST_MM) return;
+    if (isReadAgain(heights, index, scatterMm)) return;
     largest = size;
     worst = { kind: 'wild', index, offMm: residual / free, scatterMm };
   });

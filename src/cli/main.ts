@@ -93,6 +93,16 @@ function command(): Command {
       const { bedVerb } = await import('./bed-verb.ts');
       process.exitCode = bedVerb(file, { ...options, out: options.out ?? null }, say);
     });
+  program
+    .command('square')
+    .argument('<readings>', 'a readings file with square: [...]')
+    .option('--json', 'print figures for programs', false)
+    .option('--save', 'let predictions use what was measured', false)
+    .description('how square the axes are and how long they measure, and which way told most')
+    .action(async (readings: string, options: { json: boolean; save: boolean }) => {
+      const { squareVerb } = await import('./square-verb.ts');
+      process.exitCode = squareVerb(readings, options, say);
+    });
   run(program.command('build'))
     .argument('<jobs...>', 'job files; with several, their difference is told')
     .option('--out <folder>', 'where the folder of each job goes', 'exports')

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { GAUGES } from '../../src/measure/gauges.ts';
+import { GAUGES } from '../../src/job/readings/standard-gauges.ts';
 import { pooled } from '../../src/measure/pooled.ts';
 import { toldBy, type Measured, type SquareReading } from '../../src/measure/squareness.ts';
 

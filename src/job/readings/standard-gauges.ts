@@ -30,6 +30,3 @@ export const GAUGES: Readonly<Record<GaugeKind, (lengthMm: number) => number>> =
 };
 
 export const isGaugeKind = (name: string): name is GaugeKind => Object.hasOwn(GAUGES, name);
-
-/** sd of a reading that is anywhere within its limits (rectangular, GUM 4.3.7). */
-export const sdOfLimit = (halfWidthMm: number): number => halfWidthMm / Math.sqrt(3);

@@ -8,6 +8,9 @@ export function figureText(of: string, value: number): string {
   return isSlope ? `${digits} per 200` : digits;
 }
 
+/** With as many degrees of freedom Student's t is the normal, to a part in a thousand. */
+const MANY = 1000;
+
 /**
  * The measured file with new figures in place of older ones of the same thing; all others are kept.
  */
@@ -26,7 +29,7 @@ export function measuredText(
       `  - of: ${one.of}`,
       `    value: ${figureText(one.of, one.value)}`,
       `    sd: ${figureText(one.of, one.sd)}`,
-      ...(Number.isFinite(one.dof) ? [`    dof: ${Number(one.dof.toFixed(1))}`] : []),
+      ...(one.dof < MANY ? [`    dof: ${Number(one.dof.toFixed(1))}`] : []),
       `    measured: ${one.measured}`,
       `    because: ${quoted(one.because)}`,
       `    was: ${quoted(one.was)}`,

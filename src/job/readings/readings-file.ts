@@ -46,7 +46,7 @@ export function readReadings(
     touched: checked.touched,
     spoilt: checked.spoilt,
     drawings: new Map(),
-    gauges: (shop.value.gauges ?? {}) as Readonly<Record<string, Written>>,
+    gauges: (shop.value.gauges ?? {}),
   };
   if (raw['flipwright-readings'] !== 1)
     fault(

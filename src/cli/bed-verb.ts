@@ -9,7 +9,7 @@ import { doubtsOf } from '../measure/doubts.ts';
 import { shimPlan } from '../measure/shims.ts';
 import { skimPlan } from '../measure/skim.ts';
 import { skimProgram } from '../measure/skim-program.ts';
-import { cornerAt } from '../setup/place.ts';
+import { cornerAt, frontUpCorner } from '../setup/place.ts';
 import { bedMap } from '../sheet/bed-map.ts';
 import { bedJson, bedText, type BedFindings } from './bed-text.ts';
 import { doubtFaults } from './bed-doubts.ts';
@@ -95,7 +95,7 @@ function filesOf({ care, job, survey, shims, skim, program }: BedFindings): read
 }
 
 function partOf(job: Job) {
-  const corner = cornerAt(job, job.stops.corner.frontUp);
+  const corner = cornerAt(job, frontUpCorner(job));
   const onBed = job.onBed.value;
   return {
     at: { x: onBed.x - corner.x, y: onBed.y - corner.y },

@@ -72,7 +72,7 @@ function pieceFrom(path: string, readings: string, job: Job): PieceFindings {
     );
   const read = pieceReadOf(context, written, job);
   if (context.faults.length > 0) throw new Refusal(context.faults.map(faultText).join('\n'));
-  const errors = pieceErrors(read.turns, read.wallMm, job.turn);
+  const errors = pieceErrors(read.turns, read.wallMm, job.turn, job.locating);
   const at = judgedPlace(job);
   return {
     measured: String(raw.measured ?? today()),

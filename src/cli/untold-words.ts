@@ -12,6 +12,8 @@ export function untoldWords(untold: Untold): string {
         : 'shift along Y and turn: a comb along Y further right or left would';
     case 'lean and fence angle':
       return 'the Y axis leaning and the fence being turned: a second comb along Y, far along the blank, would';
+    case 'not on stops':
+      return 'the Y axis leaning and the play of the blank: a square and a dial (flipwright square) would';
     case 'one turn':
       return 'the stop and how this one time was seated: turn it over twice more with fresh combs (three to correct, five or six to know the scatter)';
     case 'length, zero and scale':

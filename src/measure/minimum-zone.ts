@@ -10,7 +10,7 @@ export interface MinimumZone {
 }
 
 /** Halvings of a bracket that reach the last digit of a double. */
-const STEPS = 90;
+const STEPS = 78;
 
 /**
  * The two parallel planes closest together that hold all heights between them (ISO 1101); null where

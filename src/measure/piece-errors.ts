@@ -1,3 +1,4 @@
+import type { Job } from '../job/job.ts';
 import type { Estimate } from './estimate.ts';
 import { combined, factor95 } from './estimate.ts';
 import type { AxisField, TurnRead } from './test-piece.ts';
@@ -29,6 +30,8 @@ export type Untold =
   /** All combs of an axis stand at one height (x) or one place along (y): the turn is mixed with the shift. */
   | { readonly kind: 'one row'; readonly axis: 'x' | 'y' }
   | { readonly kind: 'lean and fence angle' }
+  /** On dowels or in a nest lean, play and seat come as one. */
+  | { readonly kind: 'not on stops' }
   /** One turn over: how the next is seated is not in it. */
   | { readonly kind: 'one turn' }
   /** Length of the blank, zero and scale come as one number along the axis that changes ends. */
@@ -37,7 +40,8 @@ export type Untold =
   | { readonly kind: 'drops out'; readonly turn: 'about-y' | 'about-x' };
 
 /**
- * Separates shift, turn, lean and size, for a blank turned over on one fence with its zero kept.
+ * Separates shift, turn, lean and size, for a blank turned over on one fence with its zero kept; otherwise
+ * located, shift and size only.
  * Source: registration.md section 2, rows of shear and fence angle, turned about Y and about X alike:
  * across X c = -2 (lean + fence), along Y e = 2 fence.
  */
@@ -45,17 +49,20 @@ export function pieceErrors(
   turns: readonly TurnRead[],
   wallMm: number,
   turn: 'about-y' | 'about-x',
+  locating: Job['locating'] = 'stops',
 ): PieceErrors {
   const [x, y] = [fieldOf(turns, 'x'), fieldOf(turns, 'y')];
   const c = x?.perY ?? null;
   const e = y?.perX ?? null;
+  // Dowels and nests turn otherwise: their slopes are told, not taken apart.
+  const onStops = locating === 'stops';
   const strange = [x, y].flatMap((field) => (field === null ? [] : strangeOf(field)));
   return {
     x,
     y,
-    fenceAngle: e === null ? null : combined([{ of: e, times: 0.5 }]),
+    fenceAngle: e === null || !onStops ? null : combined([{ of: e, times: 0.5 }]),
     lean:
-      c === null || e === null
+      c === null || e === null || !onStops
         ? null
         : combined([
             { of: c, times: -0.5 },
@@ -63,7 +70,7 @@ export function pieceErrors(
           ]),
     growth: growthOf(turns, wallMm),
     strange,
-    untold: untoldBy(x, y, turns.length, turn),
+    untold: untoldBy(x, y, turns.length, turn, onStops),
     turnCount: turns.length,
   };
 }
@@ -98,6 +105,7 @@ function untoldBy(
   y: AxisField | null,
   turnCount: number,
   turn: 'about-y' | 'about-x',
+  onStops: boolean,
 ): readonly Untold[] {
   const untold: Untold[] = [];
   for (const [axis, field] of [
@@ -108,7 +116,8 @@ function untoldBy(
     else if ((axis === 'x' ? field.perY : field.perX) === null)
       untold.push({ kind: 'one row', axis });
   }
-  if ((x?.perY ?? null) !== null && (y?.perX ?? null) === null)
+  if (!onStops) untold.push({ kind: 'not on stops' });
+  else if ((x?.perY ?? null) !== null && (y?.perX ?? null) === null)
     untold.push({ kind: 'lean and fence angle' });
   if (turnCount < 2) untold.push({ kind: 'one turn' });
   const changing = turn === 'about-y' ? x : y;

@@ -1,4 +1,5 @@
-import type { Job, Touch } from '../job/job.ts';
+import { unreachable } from '../num/invariant.ts';
+import type { DowelHoles, Fence, Job, Touch } from '../job/job.ts';
 import { said } from '../job/text/said.ts';
 
 /** What a correction holds for, in words: a key of the job file and what it says. */
@@ -9,26 +10,64 @@ export type Scheme = Readonly<Record<string, string>>;
  * another cutter, and they are void (bench practice, section 2).
  */
 export function schemeOf(job: Job): Scheme {
-  const { blank, stops, zero } = job;
-  const { made, band } = stops;
+  const { blank, zero } = job;
   const cutters = [...new Set(job.features.map(({ cutter }) => cutter.name))].sort();
   return {
     turn: job.turn,
     first: job.first,
     size: `${said(blank.widthMm)} x ${said(blank.heightMm)}`,
     thickness: said(blank.thickMm),
-    corners: `${stops.corner.frontUp}, then ${stops.corner.backUp}`,
-    fence: `${stops.fence}, ${touchText(stops.fenceTouch)}`,
-    side: touchText(stops.sideTouch),
+    located: job.locating,
+    ...locatedBy(job),
+    'front-up zero': zeroText(zero.frontUp.xy),
+    'back-up zero': zeroText(zero.backUp.xy),
+    cutters: cutters.join(', '),
+    shop: job.shop.name,
+  };
+}
+
+function locatedBy(job: Job): Scheme {
+  switch (job.locating) {
+    case 'stops': {
+      const { corner, sideTouch } = job.stops;
+      return {
+        corners: `${corner.frontUp}, then ${corner.backUp}`,
+        ...fenceScheme(job.stops),
+        side: touchText(sideTouch),
+      };
+    }
+    case 'fence-and-dowel':
+      return { ...fenceScheme(job.fenceAndDowel), ...holesScheme(job.fenceAndDowel.dowel) };
+    case 'dowels':
+      return holesScheme(job.dowels);
+    case 'nest': {
+      const { around, cutter, wallMm, takeUp } = job.nest;
+      return {
+        nest: `around ${around ?? 'the blank'}, ${said(wallMm)} high, cut with ${cutter.name}`,
+        'take-up': takeUp,
+      };
+    }
+    default:
+      return unreachable(job);
+  }
+}
+
+function fenceScheme({ fence, fenceTouch, band, made }: Fence): Scheme {
+  return {
+    fence: `${fence}, ${touchText(fenceTouch)}`,
     height:
       band.kind === 'plain'
         ? `stop ${said(band.heightMm)} high`
         : `touching at ${said(band.touchHeightMm)}`,
     made: made.kind === 'milled-in-place' ? `${made.kind} with ${made.cutter.name}` : made.kind,
-    'front-up zero': zeroText(job.zero.frontUp.xy),
-    'back-up zero': zeroText(zero.backUp.xy),
-    cutters: cutters.join(', '),
-    shop: job.shop.name,
+  };
+}
+
+function holesScheme({ at, diameterMm, drilled, takeUp }: DowelHoles): Scheme {
+  const places = at.map(({ x, y }) => `${said(x)}, ${said(y)}`);
+  return {
+    dowels: `${said(diameterMm)} at ${places.join(' and ')}, drilled ${drilled}`,
+    'take-up': takeUp,
   };
 }
 

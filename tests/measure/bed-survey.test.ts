@@ -39,7 +39,7 @@ describe('a survey of the bed', () => {
   });
 
   it('gives intervals that hold the true lean as often as they say', () => {
-    const trials = 400;
+    const trials = 150;
     let held = 0;
     for (let seed = 0; seed < trials; seed++) {
       const heights = readWith(bed(0.001, 0), places(3, 2), luckOf(3000 + seed), 0.02);

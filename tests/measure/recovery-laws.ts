@@ -13,10 +13,9 @@ const rectangular = (half: number, recurs: 'shop' | 'setup' | 'part') => ({
 });
 
 /** A shop out by what shops are out by: stops set by hand, a leaning machine, chips, blanks of many lengths. */
-export function someJob(turn: Job['turn'] = 'about-y'): Job {
+export function someJob(): Job {
   const base = plainJob();
   return plainJob({
-    turn,
     features: [],
     blank: { ...base.blank, widthSpread: rectangular(0.3, 'part') },
     stops: {

@@ -7,7 +7,7 @@ import { textOf } from '../file/bytes.ts';
 import { readYaml } from '../file/yaml.ts';
 import type { Context } from '../resolve/context.ts';
 import { fault } from '../resolve/context.ts';
-import type { RawShopParts, Written } from '../schema/raw-shop.ts';
+import type { RawShopParts } from '../schema/raw-shop.ts';
 import { validated } from '../schema/validate.ts';
 import type { RawReadings } from './raw-readings.ts';
 import { PART_OF_READINGS, READINGS } from './readings-schema.ts';
@@ -46,7 +46,7 @@ export function readReadings(
     touched: checked.touched,
     spoilt: checked.spoilt,
     drawings: new Map(),
-    gauges: (shop.value.gauges ?? {}),
+    gauges: shop.value.gauges ?? {},
   };
   if (raw['flipwright-readings'] !== 1)
     fault(

@@ -57,6 +57,19 @@ describe('a shim plan', () => {
     expect(shimPlan(leaning(0.001), CORNERS.slice(0, 2), [PAPER], 0.005).kind).toBe('no hold');
   });
 
+  it('never bends a flat bed by more than the readings can tell, however much it leans', () => {
+    const heights = places(4, 3).map((at) => ({
+      at,
+      heightMm: -0.0006 * at.x - 0.0007 * at.y,
+    }));
+    for (const thickMm of [0.1, 0.17, 0.25]) {
+      const answer = shimPlan(heights, CORNERS, [{ ...PAPER, thickMm }], 0.005);
+      if (answer.kind !== 'plan') throw new Error(answer.kind);
+      expect(answer.plan.expected.flatnessMm).toBeLessThan(2 * 0.005 + 1e-9);
+      expect(answer.plan.expected.rangeMm).toBeLessThan(answer.plan.before.rangeMm);
+    }
+  });
+
   it('takes no more pieces than there are', () => {
     const answer = shimPlan(leaning(0.001), CORNERS, [{ ...PAPER, count: 2 }], 0.005);
     const used =

@@ -47,6 +47,11 @@ describe('least squares', () => {
     );
   });
 
+  it('fits a column that stands alone, whatever its sign', () => {
+    expect(leastSquares([[-1], [0], [0]], [2, 1, 1])!.coefficients).toEqual([-2]);
+    expect(leastSquares([[1], [0], [0]], [2, 1, 1])!.coefficients).toEqual([2]);
+  });
+
   it('says when columns cannot be told apart, and when there are too few readings', () => {
     expect(
       leastSquares(

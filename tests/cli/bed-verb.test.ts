@@ -11,7 +11,8 @@ const inFolder = (use: (folder: string) => void): void => {
   });
 };
 
-describe('bed', () => {
+/** Each step is a run of the built program, which takes its time on a busy machine. */
+describe('bed', { timeout: 90_000 }, () => {
   it('tells of the bed in 80 columns, writes its map, and what it measured for predictions to use', () => {
     inFolder((folder) => {
       const shop = readFileSync(join(folder, 'shop.yaml'), 'utf8');

@@ -20,6 +20,7 @@ const TABLE: Readonly<Record<string, Row>> = {
   sweep: { rooms: ['num', 'plane', 'job', 'setup'], packages: {} },
   sources: { rooms: ['num', 'job', 'setup'], packages: {} },
   stackup: { rooms: ['num', 'plane', 'setup', 'sources'], packages: {} },
+  measure: { rooms: ['num', 'plane', 'job', 'setup', 'sources'], packages: {} },
   verdict: { rooms: ['num', 'plane', 'job', 'setup', 'sweep', 'sources', 'stackup'], packages: {} },
   jig: {
     rooms: ['num', 'plane', 'job', 'setup', 'sweep'],
@@ -36,6 +37,7 @@ const TABLE: Readonly<Record<string, Row>> = {
       'sources',
       'stackup',
       'verdict',
+      'measure',
       'jig',
       'export',
     ],
@@ -51,6 +53,7 @@ const TABLE: Readonly<Record<string, Row>> = {
       'sources',
       'stackup',
       'verdict',
+      'measure',
       'jig',
       'export',
       'sheet',

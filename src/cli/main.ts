@@ -2,12 +2,22 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { Command, CommanderError } from 'commander';
 import { EXIT, Refusal } from './exit.ts';
+import { addingOf, gathered, partFrom } from './learn-options.ts';
 import { DEFAULT_SEED, DEFAULT_TRIALS, seedFrom, trialsFrom } from './options.ts';
 import type { Say } from './verbs.ts';
 
 interface RunOptions {
   readonly seed: number;
   readonly trials: number;
+}
+
+interface LearnWords extends RunOptions {
+  readonly json: boolean;
+  readonly save: boolean;
+  readonly part?: number;
+  readonly add: readonly string[];
+  readonly gauge: string;
+  readonly note: string;
 }
 
 const version = (
@@ -78,6 +88,60 @@ function command(): Command {
     .action(async (folder: string) => {
       const { schemaVerb } = await verbs();
       process.exitCode = schemaVerb(folder, say);
+    });
+  program
+    .command('bed')
+    .argument(
+      '<file>',
+      'a shop file with heights of the bed, or a job file to see what they do to it',
+    )
+    .option('--json', 'print figures for programs', false)
+    .option('--save', 'let predictions use what was measured', false)
+    .option('--out <folder>', 'write a map of the bed, and the program that skims it')
+    .description('how level and flat the bed is, and whether to shim it, skim it or leave it')
+    .action(async (file: string, options: { json: boolean; save: boolean; out?: string }) => {
+      const { bedVerb } = await import('./bed-verb.ts');
+      process.exitCode = bedVerb(file, { ...options, out: options.out ?? null }, say);
+    });
+  program
+    .command('square')
+    .argument('<readings>', 'a readings file with square: [...]')
+    .option('--json', 'print figures for programs', false)
+    .option('--save', 'let predictions use what was measured', false)
+    .description('how square the axes are and how long they measure, and which way told most')
+    .action(async (readings: string, options: { json: boolean; save: boolean }) => {
+      const { squareVerb } = await import('./square-verb.ts');
+      process.exitCode = squareVerb(readings, options, say);
+    });
+  run(program.command('learn'))
+    .argument('<job>', 'a job file')
+    .argument('[readings]', 'a readings file with test-piece: {...}')
+    .option('--json', 'print figures for programs', false)
+    .option('--save', 'keep offsets and what was measured for the next prediction', false)
+    .option('--part <number>', 'which part --add is about', partFrom)
+    .option(
+      '--add <need=figure>',
+      'log a figure of a finished part; may be given again',
+      gathered,
+      [],
+    )
+    .option('--gauge <name>', 'what it was measured with', 'digital caliper')
+    .option('--note <words>', 'anything to remember with it', '')
+    .description(
+      'what a test piece and finished parts teach: offsets, and whether the prediction holds',
+    )
+    .addHelpText(
+      'after',
+      '\nExample: flipwright learn jigs/wall-clock.yaml --part 3 --add "shaft in the pocket=0.11"\nThe log stands beside the job file as <job>.log.csv and may be edited by hand.',
+    )
+    .action(async (job: string, readings: string | undefined, options: LearnWords) => {
+      const { learnVerb } = await import('./learn-verb.ts');
+      process.exitCode = learnVerb(
+        job,
+        readings ?? null,
+        { ...options, adding: addingOf(options) },
+        say,
+      );
     });
   run(program.command('build'))
     .argument('<jobs...>', 'job files; with several, their difference is told')

@@ -5,6 +5,7 @@ import { differences } from '../verdict/difference.ts';
 import { verdictLine } from '../sheet/verdict-line.ts';
 import { chanceText } from '../sheet/words.ts';
 import { EXIT, Refusal } from './exit.ts';
+import { correctionWarning } from './correction-warning.ts';
 import { DEFAULT_SEED } from './options.ts';
 import { predictionJson } from './json.ts';
 import { wrapped } from './lines.ts';
@@ -47,6 +48,7 @@ export async function checkVerb(path: string, say: Say): Promise<number> {
   for (const line of trouble) say(`${path}: ${line}`);
   if (trouble.length === 0) say(`${path}: nothing is wrong`);
   for (const note of notes) say(noteText(note));
+  for (const line of correctionWarning(path, job)) say(line);
   const assumed = assumptionsOf(job);
   say('');
   if (assumed.length === 0) say('Nothing is assumed: every figure is stated.');

@@ -9,6 +9,7 @@ import { valuePlace } from './file/places.ts';
 import type { ReadFile } from './file/read-file.ts';
 import { readJobFile, readShopFile } from './file/read-file.ts';
 import type { Job } from './job.ts';
+import { measuredName, readMeasured } from './readings/measured-file.ts';
 import { resolved } from './resolve/job.ts';
 import { shopAsTheJobSaysIt } from './resolve/merge.ts';
 import type { RawJob } from './schema/raw-job.ts';
@@ -24,11 +25,15 @@ export interface ReadJob {
   readonly notes: readonly Note[];
 }
 
-/** The files that a job names, as they are written: relative to the job file. None when it cannot be read. */
+/**
+ * The files that a job names, as they are written: relative to the job file; and the one beside the
+ * shop file in which measured figures are kept, which need not be there. None when it cannot be read.
+ */
 export function filesNamedBy(jobFile: NamedBytes): readonly string[] {
   const { shop, front = [], back = [] } = readJobFile(jobFile).sound ?? {};
   const drawings = [...front, ...back].flatMap(({ outline }) => outline?.drawing ?? []);
-  return [...new Set([shop ?? '', ...drawings])].filter((name) => name !== '');
+  const shops = shop === undefined ? [] : [shop, measuredName(shop)];
+  return [...new Set([...shops, ...drawings])].filter((name) => name !== '');
 }
 
 /**
@@ -46,6 +51,7 @@ export function readJob(
   const touched = new Set([...job.touched, ...shop.touched]);
   const spoilt = new Set([...job.spoilt, ...shop.spoilt]);
   const parts = shopAsTheJobSaysIt(shop.sound ?? {}, job.sound, places, touched);
+  const measured = measuredBeside(job.sound.shop, jobFile.name, files);
   const names = {
     features: job.names.features,
     cutters: [...new Set([...shop.names.cutters, ...job.names.cutters])],
@@ -55,13 +61,21 @@ export function readJob(
     shop: shop.sound,
     parts,
     drawings: files,
+    measured: {
+      sources: measured.sources,
+      shopFile: shop.file,
+      resurfaced: parts.bed?.resurfaced === undefined ? null : String(parts.bed.resurfaced),
+    },
     places,
     touched,
     spoilt,
     names,
   });
-  const order = [jobFile.name, shop.file];
-  const faults = inReadingOrder([...job.faults, ...shop.faults, ...result.faults], order);
+  const order = [jobFile.name, shop.file, measured.file];
+  const faults = inReadingOrder(
+    [...job.faults, ...shop.faults, ...measured.faults, ...result.faults],
+    order,
+  );
   if (faults.length > 0) return faulty(faults);
   invariant(result.job !== null, 'a job without faults could not be made out');
   invariant(
@@ -101,6 +115,19 @@ function shopOf(
     ]);
   const file = besideJob(jobName, job.shop);
   return { file, ...readShopFile({ name: file, bytes }) };
+}
+
+function measuredBeside(
+  shop: string | undefined,
+  jobName: string,
+  files: ReadonlyMap<string, Uint8Array>,
+) {
+  const name = shop === undefined ? '' : measuredName(shop);
+  const bytes = files.get(name);
+  const file = besideJob(jobName, name);
+  return bytes === undefined
+    ? { file, sources: [], faults: [] }
+    : { file, ...readMeasured({ name: file, bytes }) };
 }
 
 /** What messages call a file that is named from the job file. */

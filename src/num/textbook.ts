@@ -12,6 +12,21 @@ export function studentQuantile(p: number, dof: number): number {
   return jstat.studentt.inv(p, dof);
 }
 
+/** Share of Student's t of `dof` degrees of freedom that lies below `t`. */
+export function studentShareBelow(t: number, dof: number): number {
+  return jstat.studentt.cdf(t, dof);
+}
+
+/** Chi-square below which a share `p` lies, for `dof` degrees of freedom. */
+export function chiSquareQuantile(p: number, dof: number): number {
+  return jstat.chisquare.inv(p, dof);
+}
+
+/** Share of chi-square of `dof` degrees of freedom that lies below `value`. */
+export function chiSquareShareBelow(value: number, dof: number): number {
+  return jstat.chisquare.cdf(value, dof);
+}
+
 /**
  * Two-sided interval for a chance of which `good` of `count` trials came out good.
  * Source: C. J. Clopper and E. S. Pearson, Biometrika 26 (1934) 404-413.

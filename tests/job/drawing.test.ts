@@ -339,7 +339,7 @@ describe('a job with a drawing', () => {
       name: 'job.yaml',
       bytes: new TextEncoder().encode(drawn('drawing: badge.dxf, named: light')),
     };
-    expect(filesNamedBy(file)).toEqual(['shop.yaml', 'badge.dxf']);
+    expect(filesNamedBy(file)).toEqual(['shop.yaml', 'shop.measured.yaml', 'badge.dxf']);
   });
 
   it('has the outline where it stands in the drawing, or with its origin at a place', () => {

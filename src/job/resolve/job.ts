@@ -24,6 +24,7 @@ import { needsOf } from './needs.ts';
 import { placeOnBed } from './on-bed.ts';
 import { partsOf } from './parts.ts';
 import { copiesOf, featureOfCopy, needOfCopy, zeroOfCopies } from './repeat.ts';
+import { withMeasured, type Standing } from '../readings/with-measured.ts';
 import { zerosOf } from './zero.ts';
 
 /** What was sound in the two files. */
@@ -34,6 +35,8 @@ export interface SoundFiles {
   /** The shop as this job sees it. */
   readonly parts: RawShopParts;
   readonly drawings: ReadonlyMap<string, Uint8Array>;
+  /** What was measured of the shop, and when it counts. */
+  readonly measured: Standing;
   readonly places: Places;
   readonly touched: ReadonlySet<object>;
   readonly spoilt: ReadonlySet<object>;
@@ -133,13 +136,18 @@ function shopOf(context: Context, files: SoundFiles) {
     groupOf(context, files, 'bed', 'spoilboard: {size: [600, 400], thickness: 18}'),
   );
   const cutters = cuttersOf(context, parts.cutters ?? []);
-  const drawer: Drawer = { cutters, names: files.names.cutters, isKnown: files.shop !== null };
-  const shop: Shop = {
+  const written: Shop = {
     name: files.shop?.name ?? 'shop',
     units: parts.units ?? 'mm',
     machine: known.machine,
     bed,
     cutters,
+  };
+  const shop = withMeasured(context, written, files.measured);
+  const drawer: Drawer = {
+    cutters: shop.cutters,
+    names: files.names.cutters,
+    isKnown: files.shop !== null,
   };
   return { shop, drawer, known };
 }

@@ -1,3 +1,5 @@
+import type { RawHeights, RawShim } from './raw-bed-care.ts';
+
 /** What a shop file may hold, as it is written: every quantity still a number or a text. */
 export type Written = number | string;
 
@@ -28,7 +30,7 @@ export interface RawShopParts {
   readonly 'touch-off'?: Readonly<Record<string, RawTouchTool>> | undefined;
   readonly gauges?: Readonly<Record<string, Written>> | undefined;
   readonly 'hold-downs'?: readonly RawHoldDown[] | undefined;
-  readonly shims?: Readonly<Record<string, Written>> | undefined;
+  readonly shims?: Readonly<Record<string, Written | RawShim>> | undefined;
 }
 
 export interface RawMachine {
@@ -70,7 +72,9 @@ export interface RawBed {
   readonly 'lean-x'?: RawSpread | undefined;
   readonly 'lean-y'?: RawSpread | undefined;
   readonly unevenness?: RawSpread | undefined;
-  readonly heights?: { readonly file: string; readonly measured?: string | undefined } | undefined;
+  readonly heights?: RawHeights | undefined;
+  readonly resurfaced?: Written | undefined;
+  readonly screws?: readonly (readonly [Written, Written])[] | undefined;
 }
 
 export interface RawSpoilboard {

@@ -12,6 +12,7 @@ import {
   whole,
 } from './build.ts';
 import * as q from './quantities.ts';
+import { BED_CARE, shim } from './schema-bed-care.ts';
 import type * as raw from './raw-shop.ts';
 
 const round = (what: string): Schema<raw.RawRound | undefined> =>
@@ -86,12 +87,7 @@ const bed = keyed<raw.RawBed>({
   'lean-x': slope('how the bed leans along X against the travel'),
   'lean-y': slope('how the bed leans along Y against the travel'),
   unevenness: spread('how uneven the bed is, place by place', '±0.05'),
-  heights: optional(
-    keyed<{ readonly file: string; readonly measured?: string | undefined }>({
-      file: text(),
-      measured: optional(text()),
-    }),
-  ),
+  ...BED_CARE,
 });
 
 const cutter = keyed<raw.RawCutter>({
@@ -140,7 +136,7 @@ export const SHOP_PARTS = {
   'touch-off': optional(about(named(touchTool), 'what zero is touched with, by name')),
   gauges: optional(about(named(q.gauge()), 'what things are measured with, by name')),
   'hold-downs': optional(listOf(holdDown)),
-  shims: optional(about(named(q.size()), 'thicknesses at hand, by name')),
+  shims: optional(about(named(shim()), 'thicknesses at hand, by name', { paper: '0.10 ±0.01' })),
 } as const;
 
 const SHOP_SHAPE = {

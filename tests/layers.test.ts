@@ -25,6 +25,7 @@ const TABLE: Readonly<Record<string, Row>> = {
     rooms: ['num', 'plane', 'job', 'setup', 'sweep'],
     packages: { '@jscad/modeling': ['solid.ts'] },
   },
+  hold: { rooms: ['num', 'plane', 'job', 'setup', 'sweep'], packages: {} },
   export: { rooms: ['num', 'plane', 'jig'], packages: { '@jscad/stl-serializer': ['stl.ts'] } },
   sheet: {
     rooms: [
@@ -36,6 +37,7 @@ const TABLE: Readonly<Record<string, Row>> = {
       'sources',
       'stackup',
       'verdict',
+      'hold',
       'jig',
       'export',
     ],
@@ -51,6 +53,7 @@ const TABLE: Readonly<Record<string, Row>> = {
       'sources',
       'stackup',
       'verdict',
+      'hold',
       'jig',
       'export',
       'sheet',

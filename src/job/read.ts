@@ -8,6 +8,7 @@ import type { Places } from './file/places.ts';
 import { valuePlace } from './file/places.ts';
 import type { ReadFile } from './file/read-file.ts';
 import { readJobFile, readShopFile } from './file/read-file.ts';
+import type { Holding } from './holding.ts';
 import type { Job } from './job.ts';
 import { resolved } from './resolve/job.ts';
 import { shopAsTheJobSaysIt } from './resolve/merge.ts';
@@ -20,15 +21,17 @@ export type { NamedBytes } from './file/bytes.ts';
 
 export interface ReadJob {
   readonly job: Job;
+  readonly holding: Holding;
   /** What a person should know though nothing is wrong. */
   readonly notes: readonly Note[];
 }
 
 /** The files that a job names, as they are written: relative to the job file. None when it cannot be read. */
 export function filesNamedBy(jobFile: NamedBytes): readonly string[] {
-  const { shop, front = [], back = [] } = readJobFile(jobFile).sound ?? {};
+  const { shop, front = [], back = [], program = {} } = readJobFile(jobFile).sound ?? {};
   const drawings = [...front, ...back].flatMap(({ outline }) => outline?.drawing ?? []);
-  return [...new Set([shop ?? '', ...drawings])].filter((name) => name !== '');
+  const programs = [program['front-up'], program['back-up']].flatMap((one) => one?.file ?? []);
+  return [...new Set([shop ?? '', ...drawings, ...programs])].filter((name) => name !== '');
 }
 
 /**
@@ -68,7 +71,11 @@ export function readJob(
     result.job.features.every(({ cutter }) => cutter.diameterMm > 0),
     'the stand-in for an unknown cutter was let through',
   );
-  return ok({ job: result.job, notes: inReadingOrder(result.notes, order) });
+  return ok({
+    job: result.job,
+    holding: result.holding,
+    notes: inReadingOrder(result.notes, order),
+  });
 }
 
 type KnownShop = ReadFile<RawShop> & { readonly file: string };

@@ -36,7 +36,9 @@ const read =
     const trimmed = text.trim();
     const dotted = withoutComma(trimmed);
     if (dotted !== null) return textFault(`${trimmed} has a comma`, `write ${dotted}`);
-    const parts = /^(\S+)\s*(.*)$/.exec(trimmed.replace(/^([\d./+-]+(?:e[+-]?\d+)?)(?=[A-Za-z])/, '$1 '));
+    const parts = /^(\S+)\s*(.*)$/.exec(
+      trimmed.replace(/^([\d./+-]+(?:e[+-]?\d+)?)(?=(?!e[+-]?\d)[A-Za-z])/, '$1 '),
+    );
     const figure = readNumber(parts?.[1] ?? '');
     const unit = (parts?.[2] ?? '').replace(/[-\s·]+/g, ' ').trim();
     if (figure === null)

@@ -37,6 +37,8 @@ export const holdNumbers = {
   /** The withdrawal formula gives the average ultimate: divided by this. NDS uses 5.5 and less. */
   screwSafety: 4,
   tabSafety: 3,
+  /** One strap may work loose, and the blank turns under it. Common practice, no source. */
+  fewestStraps: 2,
   /** A skin of this much or less, mm, is what holds a piece. */
   skinMm: 1.5,
   /** Kept beside clamps and screws, and over them, mm. Common practice, no source. */

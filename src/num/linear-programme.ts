@@ -28,23 +28,25 @@ export type LinearAnswer =
 export function solved({ gain, rows }: LinearProgramme): LinearAnswer {
   const count = gain.length;
   const slackCount = rows.filter((row) => row.is === 'at-most').length;
-  const width = count + slackCount + rows.length + 1;
+  const free = count + slackCount;
+  // A row that 0 keeps starts with its own slack; only the others need an artificial unknown.
+  const startsKept = (row: LinearRow): boolean => row.is === 'at-most' && row.value >= 0;
+  const width = free + rows.filter((row) => !startsKept(row)).length + 1;
   const table = new Float64Array((rows.length + 1) * width);
   const basis = new Int32Array(rows.length);
-  let slack = count;
+  let [slack, artificial] = [count, free];
   rows.forEach((row, r) => {
     invariant(row.of.length === count, 'a row has as many figures as there are unknowns');
     const largest = row.of.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
     const scale = (row.value < 0 ? -1 : 1) / (largest === 0 ? 1 : largest);
-    row.of.forEach((value, c) => (table[r * width + c] = value * scale));
-    if (row.is === 'at-most') table[r * width + slack++] = Math.sign(scale);
-    const artificial = count + slackCount + r;
-    table[r * width + artificial] = 1;
+    for (let c = 0; c < count; c++) table[r * width + c] = row.of[c]! * scale;
     table[r * width + width - 1] = row.value * scale;
-    basis[r] = artificial;
+    if (row.is === 'at-most') table[r * width + slack] = Math.sign(scale);
+    basis[r] = startsKept(row) ? slack : artificial;
+    if (!startsKept(row)) table[r * width + artificial++] = 1;
+    if (row.is === 'at-most') slack += 1;
   });
   const tableau: Tableau = { table, basis, width, rowCount: rows.length };
-  const free = count + slackCount;
   if (!madePossible(tableau, free)) return { kind: 'impossible' };
   const last = rows.length * width;
   table.fill(0, last, last + width);
@@ -77,7 +79,7 @@ function madePossible(tableau: Tableau, free: number): boolean {
   const { table, basis, width, rowCount } = tableau;
   const last = rowCount * width;
   for (let c = free; c < width - 1; c++) table[last + c] = 1;
-  for (let r = 0; r < rowCount; r++) addRow(tableau, rowCount, r, -1);
+  for (let r = 0; r < rowCount; r++) if (basis[r]! >= free) addRow(tableau, rowCount, r, -1);
   climbed(tableau, free);
   const largest = basis.reduce(
     (most, _, r) => Math.max(most, Math.abs(table[r * width + width - 1]!)),

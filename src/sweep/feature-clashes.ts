@@ -5,7 +5,7 @@ import type { Placing } from '../setup/placing.ts';
 import { axisDistanceMm, axisWays, type AxisWay } from './axis.ts';
 import type { Body } from './body.ts';
 import type { Clash, Margin } from './clash.ts';
-import { obstacleOf } from './obstacle.ts';
+import { obstacleOf, type Obstacle } from './obstacle.ts';
 import { overheadOf, type Overhead } from './overhead.ts';
 
 /** The ways of a placing's features, each at its full depth, lowest first: deeper is never safer. */
@@ -22,15 +22,27 @@ export function featureClashes(
 ): readonly Clash[] {
   return bodies.flatMap((body) => {
     const worst = new Map<Clash['what'], Clash>();
+    const obstacles = obstaclesOf(body, margin);
     for (const way of ways)
       for (const thing of overheadOf(job, way.feature.cutter)) {
-        const clash = clashOf(placing, way, thing, body, margin);
+        const clash = clashOf(placing, way, thing, body, margin, obstacles);
         const before = worst.get(thing.what);
         if (clash !== null && (before === undefined || isWorse(clash, before)))
           worst.set(thing.what, clash);
       }
     return [...worst.values()];
   });
+}
+
+/** Growing an outline is slow, and the same thing comes by for every feature. */
+function obstaclesOf(body: Body, margin: Margin): (thing: Overhead) => Obstacle {
+  const known = new Map<string, Obstacle>();
+  return (thing) => {
+    const key = JSON.stringify(thing.plan);
+    const found = known.get(key) ?? obstacleOf(body, thing, margin);
+    known.set(key, found);
+    return found;
+  };
 }
 
 /** To meet is worse than to come too near, and lower is worse. */
@@ -43,11 +55,12 @@ function clashOf(
   thing: Overhead,
   body: Body,
   margin: Margin,
+  obstacles: (thing: Overhead) => Obstacle,
 ): Clash | null {
   const heightMm = way.tipMm + thing.fromMm;
   const shortMm = body.highMm + margin.overMm - heightMm;
   if (shortMm <= 0) return null;
-  const { near, strikes } = obstacleOf(body, thing, margin);
+  const { near, strikes } = obstacles(thing);
   const over = near.find((outline) => axisDistanceMm(way, outline) === 0);
   if (over === undefined) return null;
   const meets =

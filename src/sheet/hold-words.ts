@@ -76,12 +76,13 @@ function clampLines({ layout }: PlacingPlan, units: Units): readonly HoldLine[] 
 function gripLines({ verdict, layout }: PlacingPlan, units: Units): readonly HoldLine[] {
   if (verdict === null) return [];
   const { factor, neededFactor, isHeld, worst } = verdict;
+  if (factor === 0) return [bad('nothing holds the blank against the cutter')];
   const where = `at ${lengthText(worst.at.x, units)}, ${lengthText(worst.at.y, units)} from the blank’s near-left corner, pulled towards ${Math.round((worst.pullsRad * 180) / Math.PI)} degrees, it ${worst.gives} first`;
   const chosen =
     layout === null
       ? ''
       : layout.search === 'exact'
-        ? '; no other set of as few straps holds better'
+        ? '; every set of as few straps was tried'
         : '; not every set of straps was tried';
   return [
     {

@@ -63,7 +63,20 @@ export function candidatesOf(
       else refused.push({ place, because });
     }
   }
-  return { free, refused, outOfReachCount };
+  return { free: withoutWeaker(free), refused, outOfReachCount };
+}
+
+/** Of straps that press on the same place, the strongest: the others hold no better anywhere. */
+function withoutWeaker(free: readonly StrapPlace[]): readonly StrapPlace[] {
+  return free.filter(
+    (one, k) =>
+      !free.some(
+        (other, j) =>
+          j !== k &&
+          Math.hypot(one.padAt.x - other.padAt.x, one.padAt.y - other.padAt.y) < SAME_BOLT_MM &&
+          (other.leastN > one.leastN || (other.leastN === one.leastN && j < k)),
+      ),
+  );
 }
 
 interface Hollow {

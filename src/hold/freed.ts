@@ -16,6 +16,8 @@ export interface FreedPiece {
   readonly name: string;
   readonly side: 'inside' | 'around';
   readonly region: Region<'blank'>;
+  /** The largest of the pieces that a cut leaves: what the clamps of the blank are meant for. */
+  readonly isRest: boolean;
   /** The feature whose cut frees it; cuts after it that pass it are looked at too. */
   readonly by: Feature;
   /** Features cut later, in either placing. */
@@ -64,7 +66,9 @@ export function freedPieces(job: Job, tabsOf: ReadonlyMap<string, Tabs>): readon
       const parts = now.filter((region) => isPartOf(region, before));
       if (parts.length < 2) continue;
       const later = order.slice(k + 1);
-      found.push(...parts.map((region) => pieceOf(feature, region, later, tabsOf, skinMm)));
+      found.push(
+        ...parts.map((region, i) => pieceOf(feature, region, i === 0, later, tabsOf, skinMm)),
+      );
     }
     whole = now;
   });
@@ -74,6 +78,7 @@ export function freedPieces(job: Job, tabsOf: ReadonlyMap<string, Tabs>): readon
 function pieceOf(
   feature: Feature,
   region: Region<'blank'>,
+  isRest: boolean,
   later: readonly Feature[],
   tabsOf: ReadonlyMap<string, Tabs>,
   skinMm: number,
@@ -91,7 +96,7 @@ function pieceOf(
         : { kind: 'none' };
   const name =
     side === 'inside' ? `the inside of ${feature.name}` : `the rest around ${feature.name}`;
-  return { name, side, region, by: feature, later, link };
+  return { name, side, region, isRest, by: feature, later, link };
 }
 
 /** The part of a profile cut outside has the very outline of the feature: a place of it must count as inside. */

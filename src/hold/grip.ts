@@ -62,7 +62,7 @@ export function gripProgramme(
   const wrench = (at: Vector, force: Vector): readonly number[] =>
     wrenchOf(at, force, load.at, reach, balance);
   const columns: (readonly number[])[] = [wrench(load.at, load.force)];
-  const limits: { readonly of: ReadonlyMap<number, number>; readonly value: number }[] = [];
+  const limits: Limit[] = [];
   const constant = columns[0]!.map(() => 0);
   for (const contact of contacts) {
     if (contact.kind === 'press') {
@@ -73,23 +73,34 @@ export function gripProgramme(
     if (contact.kind === 'push') {
       columns.push(wrench(contact.at, contact.normal));
       if (contact.mostN < Infinity)
-        limits.push({ of: new Map([[first, 1]]), value: contact.mostN });
+        limits.push({ from: first, to: first + 1, less: null, value: contact.mostN });
       if (contact.friction === 0) continue;
     }
-    const turns = columns.length;
+    const from = columns.length;
     for (const direction of CIRCLE) columns.push(wrench(contact.at, direction));
-    const of = new Map(CIRCLE.map((_, k) => [turns + k, 1]));
-    if (contact.kind === 'push') of.set(first, -contact.friction);
-    limits.push({ of, value: contact.kind === 'push' ? 0 : contact.mostN });
+    const to = columns.length;
+    if (contact.kind === 'shear') limits.push({ from, to, less: null, value: contact.mostN });
+    else limits.push({ from, to, less: { at: first, by: contact.friction }, value: 0 });
   }
   const rows: LinearRow[] = constant.map((value, k) => ({
     of: columns.map((column) => column[k]!),
     is: 'exactly',
     value: -value,
   }));
-  for (const { of, value } of limits)
-    rows.push({ of: columns.map((_, c) => of.get(c) ?? 0), is: 'at-most', value });
+  for (const { from, to, less, value } of limits) {
+    const of = new Array<number>(columns.length).fill(0).fill(1, from, to);
+    if (less !== null) of[less.at] = -less.by;
+    rows.push({ of, is: 'at-most', value });
+  }
   return { gain: columns.map((_, c) => (c === 0 ? 1 : 0)), rows };
+}
+
+/** The unknowns from one to before another add up to no more than a value, and than `by` times one more. */
+interface Limit {
+  readonly from: number;
+  readonly to: number;
+  readonly less: { readonly at: number; readonly by: number } | null;
+  readonly value: number;
 }
 
 const CIRCLE: readonly Vector[] = Array.from({ length: SIDES }, (_, k) => {

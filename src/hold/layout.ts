@@ -24,8 +24,10 @@ export interface LayoutTask {
 
 /** Holding this much more than needed is as good as holding more. */
 const PLENTY = 1.25;
-/** Sets looked at, at most, all sizes together: some tenths of a second. */
-const MOST_SETS = 2500;
+/** Sets of one size that are judged, the most spread out first; where there are more, the search is not exact. */
+const MOST_SETS = 150;
+/** Sets of one size that are looked at, at most, to find those. */
+const MOST_LISTED = 20_000;
 
 /**
  * The fewest straps that hold, two at least, and of those sets the one that holds best; a set that holds plenty is as
@@ -36,27 +38,45 @@ export function bestLayout(task: LayoutTask): Layout | null {
   const pinned = task.wish.pin;
   const { free } = task;
   const most = Math.min(free.length, stock(free));
-  let best: Layout | null = null;
-  let looked = 0;
-  let isCut = task.inSteps;
   const fewest = Math.min(most, holdNumbers.fewestStraps);
+  let best: Layout | null = null;
+  let isCut = task.inSteps;
   for (let size = Math.max(fewest, pinned.length, 1); size <= most; size++) {
+    const listed: (readonly StrapPlace[])[] = [];
     for (const straps of sets(free, size)) {
       if (!pinned.every((at) => straps.some(({ bolt }) => isSameBolt(bolt.onBed, at)))) continue;
       if (!isInStock(straps)) continue;
-      if (looked >= MOST_SETS) {
-        isCut = true;
-        break;
-      }
-      looked += 1;
+      listed.push(straps);
+      if (listed.length >= MOST_LISTED) break;
+    }
+    isCut ||= listed.length > MOST_SETS;
+    const promising = listed
+      .map((straps) => ({ straps, spread: spreadOf(straps) }))
+      .toSorted((a, b) => b.spread - a.spread)
+      .slice(0, MOST_SETS);
+    for (const { straps } of promising) {
       const least = best === null ? -Infinity : Math.min(best.verdict.factor, plenty(best.verdict));
       const verdict = task.judge(straps, least * 0.999);
       if (best === null || isBetter(straps, verdict, best, task.others))
         best = { straps, verdict, search: 'exact' };
     }
-    if (best?.verdict.isHeld === true || looked >= MOST_SETS) break;
+    if (best?.verdict.isHeld === true) break;
   }
   return best === null ? null : { ...best, search: isCut ? 'near' : 'exact' };
+}
+
+/** Straps far apart hold best against turning, and a set is as good as its nearest two: its promise. */
+function spreadOf(straps: readonly StrapPlace[]): number {
+  let least = Infinity;
+  straps.forEach((one, k) => {
+    for (const other of straps.slice(k + 1))
+      least = Math.min(
+        least,
+        Math.hypot(one.padAt.x - other.padAt.x, one.padAt.y - other.padAt.y) *
+          Math.min(one.leastN, other.leastN),
+      );
+  });
+  return least === Infinity ? straps[0]!.leastN : least;
 }
 
 const plenty = ({ neededFactor }: Verdict): number => neededFactor * PLENTY;

@@ -1,7 +1,9 @@
 import type { Holding } from '../job/holding.ts';
 import type { Job } from '../job/job.ts';
-import { hullOf } from '../plane/convex.ts';
+import { grown, intersectionOf } from '../plane/clip.ts';
+import { toEdgeMm } from '../plane/distance.ts';
 import { boundsOf } from '../plane/measure.ts';
+import type { Outline } from '../plane/outline.ts';
 import type { Point } from '../plane/point.ts';
 import { isWithin } from '../plane/stretch-inside.ts';
 import { blankInLayout } from '../setup/place.ts';
@@ -9,11 +11,12 @@ import type { Placing } from '../setup/placing.ts';
 import { forceOf } from './force.ts';
 import type { FreedPiece } from './freed.ts';
 import type { Vector } from './grip.ts';
+import { kerfChordMm, kerfOf } from './kerf.ts';
 import { holdNumbers } from './numbers.ts';
 import type { PlacedScrew } from './screws.ts';
 import type { StrapPlace } from './strap-place.ts';
 import { tabN, tabsFor } from './tabs.ts';
-import { frictionOf, verdictOf, type Held, type Verdict } from './verdict.ts';
+import { frictionOf, stopContacts, verdictOf, type Held, type Verdict } from './verdict.ts';
 import { strengthsOf } from './wood.ts';
 
 /** How a piece is held when it is freed. */
@@ -42,9 +45,16 @@ export function pieceHold(
   const own = straps.filter(({ padAt }) => inPiece(padAt));
   const ownScrews = screws.filter(({ inBlank }) => isWithin(inBlank, outlines));
   const wood = strengthsOf(job.blank.material);
-  const cuts = [piece.by, ...piece.later.filter(({ face }) => face === placing.faceUp)];
+  const cuts = [
+    piece.by,
+    ...piece.later.filter((cut) => cut.face === placing.faceUp && passesBy(kerfOf(cut), outlines)),
+  ];
   const force = forceOf(job, holding, cuts);
   const line = outlines[0]!.map((p) => blankInLayout(job, placing.mirror, p));
+  const cutAt = cuts
+    .flatMap((cut) => kerfOf(cut))
+    .flat()
+    .map((p) => blankInLayout(job, placing.mirror, p));
   const links = linkTies(piece, line, wood);
   const taped = holding.tape !== null;
   const by = [
@@ -68,16 +78,45 @@ export function pieceHold(
       ...links,
       ...(holding.tape === null ? [] : tapeTies(line, piece, holding.tape.shearKPa)),
     ],
-    stops: [],
-    support: hullOf(line.map(({ x, y }) => ({ x, y }))).map(({ x, y }): Vector => [x, y, 0]),
+    // A stop bears on the piece that touches it.
+    stops: stopContacts(job, placing).filter(({ at }) =>
+      outlines.some(
+        (outline) =>
+          toEdgeMm(blankInLayout(job, placing.mirror, { x: at[0], y: at[1] }), outline) <
+          TOUCHES_MM,
+      ),
+    ),
+    support: outermost(line),
     friction: frictionOf(holding),
   };
   const verdict =
     by.length === 0
       ? null
-      : verdictOf(held, { ...force, box: boundsOf(line), topMm }, holdNumbers.safety.freed);
+      : verdictOf(
+          held,
+          { ...force, box: boundsOf(cutAt), topMm },
+          piece.isRest ? holdNumbers.safety.byFriction : holdNumbers.safety.freed,
+        );
   const isHeld = verdict?.isHeld === true;
   return { piece, by, verdict, isHeld, remedies: isHeld ? [] : remediesFor(job, piece, force) };
+}
+
+/** Whether a cut touches a piece, or goes along its edge. */
+const passesBy = (
+  kerf: readonly Outline<'blank'>[],
+  outlines: readonly Outline<'blank'>[],
+): boolean => intersectionOf(grown(kerf, TOUCHES_MM, kerfChordMm), outlines).length > 0;
+
+/** Nearer than this a piece touches a stop, mm. */
+const TOUCHES_MM = 1;
+
+/** The places furthest out in eight directions: the piece stands on them at least. */
+function outermost(line: readonly Point<'layout'>[]): readonly Vector[] {
+  const places = Array.from({ length: 8 }, (_, k) => {
+    const [c, s] = [Math.cos((k * Math.PI) / 4), Math.sin((k * Math.PI) / 4)];
+    return line.reduce((far, p) => (c * p.x + s * p.y > c * far.x + s * far.y ? p : far));
+  });
+  return [...new Set(places)].map(({ x, y }) => [x, y, 0]);
 }
 
 /** A screw's figures carry their own factor; the piece's factor is taken out of it again. */

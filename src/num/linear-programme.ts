@@ -37,7 +37,8 @@ export function solved({ gain, rows }: LinearProgramme): LinearAnswer {
   let [slack, artificial] = [count, free];
   rows.forEach((row, r) => {
     invariant(row.of.length === count, 'a row has as many figures as there are unknowns');
-    const largest = row.of.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
+    let largest = 0;
+    for (const value of row.of) largest = Math.max(largest, Math.abs(value));
     const scale = (row.value < 0 ? -1 : 1) / (largest === 0 ? 1 : largest);
     for (let c = 0; c < count; c++) table[r * width + c] = row.of[c]! * scale;
     table[r * width + width - 1] = row.value * scale;

@@ -35,6 +35,13 @@ function fitLines(job: Job, fit: ProgramFit, file: string): readonly HoldLine[] 
   return [
     against,
     ...(fit.missed.length > 0 ? [bad(`${file} leaves out ${fit.missed.join(', ')}`)] : []),
+    ...(fit.lowRapids.length > 0
+      ? [
+          plain(
+            `${file} goes sideways at rapid below the top of the blank in line ${fit.lowRapids[0]!}${fit.lowRapids.length > 1 ? ` and ${fit.lowRapids.length - 1} more` : ''}: make sure that nothing is left to cut there`,
+          ),
+        ]
+      : []),
     ...(deeper > DEEPER_MM
       ? [
           bad(
@@ -93,13 +100,13 @@ function findingLines({ file, program }: CheckedProgram): readonly HoldLine[] {
   );
   const told = sorted.slice(0, TOLD).map(({ kind, line, message }): HoldLine => ({
     kind: kind === 'beware' ? 'plain' : 'bad',
-    text: `${file}, line ${line}, ${kind === 'not-understood' ? 'not understood' : kind}: ${message}`,
+    text: `${file.file}, line ${line}, ${kind === 'not-understood' ? 'not understood' : kind}: ${message}`,
   }));
   const more = sorted.length - told.length;
   if (more <= 0) return told;
   const isBad = sorted.slice(TOLD).some(({ kind }) => kind !== 'beware');
   return [
     ...told,
-    { kind: isBad ? 'bad' : 'plain', text: `${file}: ${more} more lines to look at` },
+    { kind: isBad ? 'bad' : 'plain', text: `${file.file}: ${more} more lines to look at` },
   ];
 }

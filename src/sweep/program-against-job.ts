@@ -31,6 +31,8 @@ export interface ProgramFit {
   /** Deepest cut of the program and of the job, mm below the surface. */
   readonly deepestMm: number;
   readonly deepestWantedMm: number;
+  /** Lines that go sideways at rapid below the top of the blank, within it. */
+  readonly lowRapids: readonly number[];
 }
 
 /** Cuts may stray from the features by this: roundings of programs and finishing allowances, mm. An estimate. */
@@ -58,6 +60,7 @@ export function programAgainstJob(
     missed,
     deepestMm,
     deepestWantedMm,
+    lowRapids: lowRapidsOf(job, moves, topMm),
   });
   if (cuts.length === 0) return fit({ kind: 'cuts-nothing' });
   const views = viewsOf(job, placing);
@@ -67,7 +70,9 @@ export function programAgainstJob(
     const missed = features.filter(
       (_, k) => !cuts.some((cut) => isWithin(expected!.inBlank(cut), allowed[k]!)),
     );
-    const kind = fits.length === 1 ? 'agrees' : 'agrees-either-way';
+    // Turned half round it may fit as well; that is for a part that is the same both ways.
+    const mirrorsToo = fits.some((view) => view !== expected && view.otherwise !== 'turned-half');
+    const kind = mirrorsToo ? 'agrees-either-way' : 'agrees';
     return fit(
       { kind },
       missed.map(({ name }) => name),
@@ -79,6 +84,19 @@ export function programAgainstJob(
   if (byMm !== null) return fit({ kind: 'wrong-zero', byMm });
   const stray = outside(cuts, expected!.inBlank, allowed);
   return fit({ kind: 'differs', line: stray.line, outsideShare: stray.share });
+}
+
+function lowRapidsOf(job: Job, moves: readonly PlacedMove[], topMm: number): readonly number[] {
+  const { widthMm, heightMm } = job.blank;
+  const isIn = ({ x, y }: { readonly x: number; readonly y: number }): boolean =>
+    x > 0 && y > 0 && x < widthMm && y < heightMm;
+  return moves.flatMap(({ kind, line, places }) => {
+    const [from, to] = [places[0]!, places.at(-1)!];
+    const goesAside = Math.hypot(to.x - from.x, to.y - from.y) > SAME_ZERO_MM;
+    const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
+    const isLow = Math.max(from.z, to.z) < topMm && [from, middle, to].some(isIn);
+    return kind === 'rapid' && goesAside && isLow ? [line] : [];
+  });
 }
 
 interface CutPlace {

@@ -35,14 +35,21 @@ const feature = fc
     }),
   );
 
-const someJob = fc
-  .array(feature, { minLength: 1, maxLength: 3 })
-  .map((features) =>
-    aJob({
-      features: features.map((one, k) => ({ ...one, name: `cut ${k}` })),
-      onBed: { x: 140, y: 100 },
-    }),
-  );
+/** As many bolts as a usual bed has. */
+export const inserts = {
+  thread: 'M6' as const,
+  first: { x: 25, y: 25 },
+  pitchMm: { x: 100, y: 75 },
+  count: { x: 6, y: 5 },
+};
+
+const someJob = fc.array(feature, { minLength: 1, maxLength: 3 }).map((features) =>
+  aJob({
+    features: features.map((one, k) => ({ ...one, name: `cut ${k}` })),
+    onBed: { x: 140, y: 100 },
+    inserts,
+  }),
+);
 
 export function planOf(job: Job, holding: Holding = aHolding()): HoldPlan {
   return holdPlan({
@@ -60,7 +67,7 @@ function axisPlaces(cut: Feature): readonly Point<'blank'>[] {
   const outline = outlineOf(cut, 0.01);
   const box = boundsOf(outline);
   const radius = cut.cutter.diameterMm / 2;
-  const steps = Array.from({ length: 26 }, (_, i) => i / 25);
+  const steps = Array.from({ length: 20 }, (_, i) => i / 19);
   return steps
     .flatMap((a) =>
       steps.map((b) => ({
@@ -137,8 +144,8 @@ function expectReachable(job: Job, { placing, layout }: PlacingPlan): void {
     }
     expect(boltToHeelMm).toBeGreaterThan(0);
     expect(boltToWorkMm).toBeGreaterThan(0);
-    // Inserts stand at 25 + 50 k.
-    expect((bolt.onBed.x - 25) % 50).toBeCloseTo(0, 9);
+    expect((bolt.onBed.x - 25) % 100).toBeCloseTo(0, 9);
+    expect((bolt.onBed.y - 25) % 75).toBeCloseTo(0, 9);
     const under = job.features.filter(
       ({ face }) => face === placing.faceUp || placing.order === 'second',
     );

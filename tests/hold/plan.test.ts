@@ -2,10 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { isGood } from '../../src/hold/plan.ts';
 import { aFeature, aJob } from '../jig/a-job.ts';
 import { aHolding, strap } from './a-holding.ts';
-import { expectBestOfAll, expectSoundPlans, planOf } from './plan-laws.ts';
+import { expectBestOfAll, expectSoundPlans, inserts, planOf } from './plan-laws.ts';
 
 const dish = aFeature({ name: 'dish', shape: { kind: 'circle', diameterMm: 60 } });
-const job = aJob({ features: [dish], onBed: { x: 140, y: 100 } });
+const job = aJob({ features: [dish], onBed: { x: 140, y: 100 }, inserts });
 const window = aFeature({
   name: 'window',
   cut: 'profile-inside',
@@ -17,11 +17,11 @@ const screw = { name: 'spax', shankMm: 4, lengthMm: 38, headMm: 8, headHighMm: 3
 
 describe('a plan', () => {
   it('has straps that sampling finds clear, over solid wood and within reach', () => {
-    expect(expectSoundPlans(61, 6)).toBeGreaterThan(8);
+    expect(expectSoundPlans(61, 4)).toBeGreaterThan(3);
   });
 
   it('has the best set of all, by trying them', () => {
-    expect(expectBestOfAll(62, 12)).toBeGreaterThan(100);
+    expect(expectBestOfAll(62, 5)).toBeGreaterThan(20);
   });
 
   it('uses a pinned bolt, and never a forbidden one', () => {
@@ -31,10 +31,10 @@ describe('a plan', () => {
     const without = planOf(job, aHolding({ clamps: { ...clamps, frontUp: { pin: [], forbid } } }));
     const bolts = without.frontUp.layout!.straps.map(({ bolt }) => bolt.onBed);
     expect(bolts).not.toContainEqual(chosen!.bolt.onBed);
-    const pin = [{ x: 275, y: 75 }];
+    const pin = [{ x: 325, y: 325 }];
     const pinned = planOf(job, aHolding({ clamps: { ...clamps, frontUp: { pin, forbid: [] } } }));
     expect(pinned.frontUp.layout!.straps.map(({ bolt }) => bolt.onBed)).toContainEqual(pin[0]);
-    const nowhere = [{ x: 276.5, y: 75 }];
+    const nowhere = [{ x: 326.5, y: 325 }];
     const none = planOf(
       job,
       aHolding({ clamps: { ...clamps, frontUp: { pin: nowhere, forbid: [] } } }),
@@ -50,13 +50,14 @@ describe('a plan', () => {
         aFeature({ shape: { kind: 'rectangle', widthMm: 240, heightMm: 150, cornerRadiusMm: 4 } }),
       ],
       onBed: { x: 140, y: 100 },
+      inserts,
     });
     const { frontUp } = planOf(wide);
     expect(frontUp.layout).toBeNull();
     expect(isGood(frontUp)).toBe(false);
     const kinds = frontUp.candidates.refused.map(({ because }) => because.kind);
     expect(new Set(kinds)).toEqual(new Set(['struck']));
-    expect(frontUp.candidates.refused.length).toBeGreaterThan(5);
+    expect(frontUp.candidates.refused.length).toBeGreaterThan(3);
   });
 
   it('holds more with more torque, and less the more the cutter pulls', () => {
@@ -88,7 +89,7 @@ describe('a plan', () => {
   });
 
   it('asks for a hold of a piece that comes free, and takes tabs or screws for one', () => {
-    const loose = aJob({ features: [window], onBed: { x: 140, y: 100 } });
+    const loose = aJob({ features: [window], onBed: { x: 140, y: 100 }, inserts });
     const [rest, inside] = planOf(loose).frontUp.pieces;
     expect(rest!.isHeld).toBe(true);
     expect(inside).toMatchObject({ isHeld: false, by: [] });
@@ -112,7 +113,7 @@ describe('a plan', () => {
   it('looks at where screws stand', () => {
     const at = (places: { x: number; y: number }[], kind = screw) =>
       planOf(
-        aJob({ features: [window] }),
+        aJob({ features: [window], inserts: null }),
         aHolding({ screw: kind, screws: places }),
       ).frontUp.screws.flatMap(({ faults }) => faults);
     expect(at([{ x: 140, y: 60 }]).join()).toContain('from the cut of window');

@@ -47,6 +47,7 @@ describe('a program for the back', () => {
       missed: [],
       deepestMm: 6,
       deepestWantedMm: 6,
+      lowRapids: [],
     });
   });
 

@@ -1,4 +1,5 @@
 import type { Holding, Thread } from '../job/holding.ts';
+import { cornersOf } from '../job/corners.ts';
 import type { Job } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
 import { cornerAt } from '../setup/place.ts';
@@ -32,7 +33,7 @@ export function boltPlaces(job: Job, { tracks }: Holding): readonly BoltPlace[] 
 
 /** Where a place of the bed lies in the layout frame. */
 export function onLayout(job: Job, p: Point<'bed'>): Point<'layout'> {
-  const corner = cornerAt(job, job.stops.corner.frontUp);
+  const corner = cornerAt(job, cornersOf(job)[0]);
   const { x, y } = job.onBed.value;
   return { x: p.x - x + corner.x, y: p.y - y + corner.y };
 }

@@ -1,4 +1,4 @@
-import type { Corner, Edge, Face, StopsJob } from '../job/job.ts';
+import type { Corner, Edge, Face, Job, StopsJob } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
 import type { Placing, Side } from '../setup/placing.ts';
 import { blankInLayout } from '../setup/place.ts';
@@ -10,7 +10,7 @@ export function placingOf(placings: Placings, face: Face): Placing {
 }
 
 /** Where a place of the nominal blank lies on the machine in this placing. */
-export function inLayout(job: StopsJob, placing: Placing, at: Point<'blank'>): Point<'layout'> {
+export function inLayout(job: Job, placing: Placing, at: Point<'blank'>): Point<'layout'> {
   return blankInLayout(job, placing.mirror, at);
 }
 

@@ -3,6 +3,7 @@ import { grown } from '../plane/clip.ts';
 import { boundsOf, type Bounds } from '../plane/measure.ts';
 import type { Outline } from '../plane/outline.ts';
 import { isWithin } from '../plane/stretch-inside.ts';
+import { blankInLayout } from '../setup/place.ts';
 import type { Placing } from '../setup/placing.ts';
 import { surfaceMm } from './axis.ts';
 import { outlineOf } from './feature-outline.ts';
@@ -127,10 +128,8 @@ interface View {
 /** The ways in which a program may have been turned; the first is the right one for this placing. */
 function viewsOf(job: Job, { mirror, zero }: Placing): readonly View[] {
   const { widthMm, heightMm } = job.blank;
-  const inBlank = (p: { readonly x: number; readonly y: number }): { x: number; y: number } => ({
-    x: mirror === 'x' ? widthMm - p.x : p.x,
-    y: mirror === 'y' ? heightMm - p.y : p.y,
-  });
+  // Turning over twice brings a place back: the same map serves both ways.
+  const inBlank: InBlank = (p) => blankInLayout(job, mirror, { x: p.x, y: p.y });
   // A program is turned about its zero, or about the middle of what is drawn.
   const centres = [
     { x: widthMm / 2, y: heightMm / 2 },

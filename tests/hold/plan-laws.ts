@@ -6,7 +6,7 @@ import { holdPlan, type HoldPlan, type PlacingPlan } from '../../src/hold/plan.t
 import type { StrapPlace } from '../../src/hold/strap-place.ts';
 import type { Verdict } from '../../src/hold/verdict.ts';
 import type { Holding } from '../../src/job/holding.ts';
-import type { Feature, Job } from '../../src/job/job.ts';
+import type { Feature, Job, StopsJob } from '../../src/job/job.ts';
 import { isInside, toEdgeMm, toOutlineMm } from '../../src/plane/distance.ts';
 import { boundsOf } from '../../src/plane/measure.ts';
 import type { Point } from '../../src/plane/point.ts';
@@ -51,7 +51,7 @@ const someJob = fc.array(feature, { minLength: 1, maxLength: 3 }).map((features)
   }),
 );
 
-export function planOf(job: Job, holding: Holding = aHolding()): HoldPlan {
+export function planOf(job: StopsJob, holding: Holding = aHolding()): HoldPlan {
   return holdPlan({
     job,
     holding,

@@ -52,6 +52,8 @@ describe('what a through cut sets free', () => {
     ]);
     expect(names([front, back(11.5)])[1]).toEqual(['the inside of back window', 'skin']);
     expect(names([front, back(10)])).toEqual([]);
+    // From one face the same cut twice goes no deeper.
+    expect(names([front, { ...front, name: 'again' }])).toEqual([]);
     // Elsewhere they do not meet.
     expect(names([front, { ...back(12), at: { x: 240, y: 90 } }])).toEqual([]);
   });

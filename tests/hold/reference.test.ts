@@ -191,6 +191,16 @@ describe('grip', () => {
     expect(gripOf(contacts, { at: [0, 0, 0], force: [0, 0, 20] }, 'in-space')).toBeCloseTo(50, 6);
     // Lifted at the edge the blank tips about the other edge: 1000 x 100 = s x 20 x 200.
     expect(gripOf(contacts, { at: [100, 0, 0], force: [0, 0, 20] }, 'in-space')).toBeCloseTo(25, 6);
+    // Pushed along X or Y at 50 above a bed that does not let it slide: 1000 x 100 = s x 50.
+    const sticky = contacts.map((one) => (one.kind === 'push' ? { ...one, friction: 10 } : one));
+    for (const force of [
+      [1, 0, 0],
+      [0, -1, 0],
+    ] as const)
+      expect(gripOf(sticky, { at: [0, 0, 50], force }, 'in-space')).toBeCloseTo(2000, 4);
+    // Lifted at one place and pushed the way that turns it over the same edge, it holds less than either.
+    const both = gripOf(sticky, { at: [-100, 0, 50], force: [1, 0, 1] }, 'in-space');
+    expect(both).toBeCloseTo((1000 * 100) / (50 + 200), 4);
     // A clamp beyond the bed tips it by itself.
     const over: Contact = { kind: 'press', at: [150, 0, 0], force: [0, 0, -1000] };
     expect(

@@ -30,6 +30,7 @@ export function kerfOf(feature: Feature): readonly Outline<'blank'>[] {
     case 'drill':
       return [moved<'blank'>(circleOutline<'blank'>(radius, kerfChordMm), feature.at)];
     case 'chamfer':
+    case 'chamfer-outside':
       return [];
     default:
       return unreachable(feature.cut);

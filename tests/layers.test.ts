@@ -26,6 +26,7 @@ const TABLE: Readonly<Record<string, Row>> = {
     rooms: ['num', 'plane', 'job', 'setup', 'sweep'],
     packages: { '@jscad/modeling': ['solid.ts'] },
   },
+  hold: { rooms: ['num', 'plane', 'job', 'setup', 'sweep'], packages: {} },
   export: { rooms: ['num', 'plane', 'jig'], packages: { '@jscad/stl-serializer': ['stl.ts'] } },
   sheet: {
     rooms: [
@@ -38,6 +39,7 @@ const TABLE: Readonly<Record<string, Row>> = {
       'stackup',
       'verdict',
       'measure',
+      'hold',
       'jig',
       'export',
     ],
@@ -54,6 +56,7 @@ const TABLE: Readonly<Record<string, Row>> = {
       'stackup',
       'verdict',
       'measure',
+      'hold',
       'jig',
       'export',
       'sheet',

@@ -6,13 +6,15 @@ import { Refusal } from './exit.ts';
 
 /** Larger files are not job files; reading them whole would only use up memory. */
 const MAX_BYTES = 4_000_000;
+/** Programs and drawings of a job are longer: some millions of lines. */
+const MAX_NAMED_BYTES = 64_000_000;
 
 /** Reads a job file and the files it names, from disk. @throws Refusal with every fault found. */
 export function loadJob(path: string): ReadJob {
   const bytes = bytesOf(path);
   const files = new Map<string, Uint8Array>();
   for (const name of filesNamedBy({ name: path, bytes })) {
-    const found = bytesIfThere(resolve(dirname(path), name));
+    const found = bytesIfThere(resolve(dirname(path), name), MAX_NAMED_BYTES);
     if (found !== null) files.set(name, found);
   }
   const read = readJob({ name: path, bytes }, files);
@@ -23,14 +25,14 @@ export function loadJob(path: string): ReadJob {
 }
 
 function bytesOf(path: string): Uint8Array {
-  const found = bytesIfThere(path);
+  const found = bytesIfThere(path, MAX_BYTES);
   if (found === null) {
     throw new Refusal(`${path}: no such file; name a job file, or write one with "flipwright new"`);
   }
   return found;
 }
 
-function bytesIfThere(path: string): Uint8Array | null {
+function bytesIfThere(path: string, mostBytes: number): Uint8Array | null {
   let bytes: Uint8Array;
   try {
     bytes = readFileSync(path);
@@ -40,8 +42,10 @@ function bytesIfThere(path: string): Uint8Array | null {
     if (code === 'EISDIR') throw new Refusal(`${path}: is a folder; name a file in it`);
     throw new Refusal(`${path}: cannot be read (${code ?? 'unknown reason'})`);
   }
-  if (bytes.length > MAX_BYTES) {
-    throw new Refusal(`${path}: ${bytes.length} bytes; a job file has less than ${MAX_BYTES}`);
+  if (bytes.length > mostBytes) {
+    throw new Refusal(
+      `${path}: ${bytes.length} bytes; no such file here has more than ${mostBytes}`,
+    );
   }
   return bytes;
 }

@@ -74,6 +74,19 @@ function command(): Command {
       process.exitCode = await checkVerb(job, say);
     });
   program
+    .command('hold')
+    .argument('<job>', 'a job file')
+    .option('--out <folder>', 'where the folder of the job goes', 'exports')
+    .description('clamps, what is in the way, pieces that come free, for both placings')
+    .addHelpText(
+      'after',
+      '\nExample: flipwright hold jigs/wall-clock.yaml\nExit code: 0 ready to cut, 1 something to put right first, 2 bad input, 3 our fault',
+    )
+    .action(async (job: string, options: { out: string }) => {
+      const { holdVerb } = await import('./hold-verb.ts');
+      process.exitCode = holdVerb(job, options.out, version, say);
+    });
+  program
     .command('new')
     .argument('[folder]', 'where to write', '.')
     .description('write a commented job and shop file to start from')

@@ -8,6 +8,7 @@ import type { Places } from './file/places.ts';
 import { valuePlace } from './file/places.ts';
 import type { ReadFile } from './file/read-file.ts';
 import { readJobFile, readShopFile } from './file/read-file.ts';
+import type { Holding } from './holding.ts';
 import type { Job } from './job.ts';
 import { measuredName, readMeasured } from './readings/measured-file.ts';
 import { resolved } from './resolve/job.ts';
@@ -21,6 +22,7 @@ export type { NamedBytes } from './file/bytes.ts';
 
 export interface ReadJob {
   readonly job: Job;
+  readonly holding: Holding;
   /** What a person should know though nothing is wrong. */
   readonly notes: readonly Note[];
 }
@@ -30,10 +32,11 @@ export interface ReadJob {
  * shop file in which measured figures are kept, which need not be there. None when it cannot be read.
  */
 export function filesNamedBy(jobFile: NamedBytes): readonly string[] {
-  const { shop, front = [], back = [] } = readJobFile(jobFile).sound ?? {};
+  const { shop, front = [], back = [], program = {} } = readJobFile(jobFile).sound ?? {};
   const drawings = [...front, ...back].flatMap(({ outline }) => outline?.drawing ?? []);
+  const programs = [program['front-up'], program['back-up']].flatMap((one) => one?.file ?? []);
   const shops = shop === undefined ? [] : [shop, measuredName(shop)];
-  return [...new Set([...shops, ...drawings])].filter((name) => name !== '');
+  return [...new Set([...shops, ...drawings, ...programs])].filter((name) => name !== '');
 }
 
 /**
@@ -82,7 +85,11 @@ export function readJob(
     result.job.features.every(({ cutter }) => cutter.diameterMm > 0),
     'the stand-in for an unknown cutter was let through',
   );
-  return ok({ job: result.job, notes: inReadingOrder(result.notes, order) });
+  return ok({
+    job: result.job,
+    holding: result.holding,
+    notes: inReadingOrder(result.notes, order),
+  });
 }
 
 type KnownShop = ReadFile<RawShop> & { readonly file: string };

@@ -38,6 +38,14 @@ export function intersectionOf<F extends Frame>(
   return outlinesOf(Clipper.intersectD(pathsOf(a), pathsOf(b), FillRule.NonZero, decimals));
 }
 
+/** What lies in `a` and not in `b`; holes come back clockwise. */
+export function differenceOf<F extends Frame>(
+  a: readonly Outline<F>[],
+  b: readonly Outline<F>[],
+): Outline<F>[] {
+  return outlinesOf(Clipper.differenceD(pathsOf(a), pathsOf(b), FillRule.NonZero, decimals));
+}
+
 /**
  * Every place that an upright box of this size, standing about some place of the outline, covers;
  * holes are filled, so the answer may be too large, never too small.

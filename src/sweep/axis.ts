@@ -22,7 +22,7 @@ export interface AxisWay {
 
 /** The ways of all features that are cut in this placing. */
 export function axisWays(job: Job, placing: Placing): readonly AxisWay[] {
-  const surfaceMm = lowestSurfaceMm(job, placing);
+  const topMm = surfaceMm(job, placing);
   return job.features
     .filter((feature) => feature.face === placing.faceUp)
     .map((feature) => ({
@@ -35,12 +35,12 @@ export function axisWays(job: Job, placing: Placing): readonly AxisWay[] {
           placing.mirror === 'none',
         ),
       ),
-      tipMm: feature.through ? -breakThroughMm : surfaceMm - feature.depthMm,
+      tipMm: feature.through ? -breakThroughMm : topMm - feature.depthMm,
     }));
 }
 
-/** Height from which depths count: on top, of the thinnest blank; from the bed, as drawn. */
-function lowestSurfaceMm(job: Job, { faceUp }: Placing): number {
+/** Height above the bed from which depths count, mm: on top, of the thinnest blank; from the bed, as drawn. */
+export function surfaceMm(job: Job, { faceUp }: Placing): number {
   const zero = faceUp === 'front' ? job.zero.frontUp : job.zero.backUp;
   const thinner = Math.min(0, limitsOf(job.blank.thickSpread.distribution)[0]);
   return zero.z.on === 'top' ? job.blank.thickMm + thinner : job.blank.thickMm;

@@ -122,7 +122,6 @@ export const BROKEN: Readonly<Record<string, readonly string[]>> = {
   'not-yet': [
     'not-yet.yaml:12:1: outline is not in this version yet; take it out',
     'not-yet.yaml:13:1: fits is not in this version yet; take it out',
-    'not-yet.yaml:26:31: clamps is not in this version yet; take it out',
   ],
   'number-as-name': [
     'number-as-name.yaml:8:12: name is the number 12 and should be a text; write it in quotes: "12"',
@@ -217,7 +216,7 @@ export const BROKEN: Readonly<Record<string, readonly string[]>> = {
     'unknown-gauge.yaml:7:10: the gauge calliper is not in the shop file; did you mean caliper?',
   ],
   'unknown-key': [
-    'unknown-key.yaml:11:1: the key colour is not known; write good-enough, on-bed, first, dowels, nest, between-placings, repeat, parts, hold, units, machine, bed, cutters, touch-off, gauges, hold-downs or shims',
+    'unknown-key.yaml:11:1: the key colour is not known; write good-enough, on-bed, first, dowels, nest, between-placings, repeat, parts, hold, program, units, machine, bed, cutters, touch-off, gauges, hold-downs or shims',
   ],
   'unknown-tool': [
     'unknown-tool.yaml:20:39: the touch tool papre is not in the shop file; did you mean paper?',

@@ -222,8 +222,8 @@ const IN_THE_JOB: readonly (readonly [part: string, instead: string, said: strin
   ],
   [
     'turn: about-y',
-    'turn: about-y\nhold: {clamps: auto}',
-    'job.yaml:12:8: clamps is not in this version yet; take it out',
+    'turn: about-y\nfits: {}',
+    'job.yaml:12:1: fits is not in this version yet; take it out',
   ],
   [
     'turn: about-y',

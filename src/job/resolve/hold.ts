@@ -1,6 +1,6 @@
 import { DEFAULTS } from '../defaults.ts';
 import type { Hold } from '../job.ts';
-import type { RawHold } from '../schema/raw-job.ts';
+import type { RawHold } from '../schema/raw-hold.ts';
 import type { Context } from './context.ts';
 import { gapAt } from './spread.ts';
 

@@ -3,6 +3,7 @@ import type { Fault, Note } from '../fault.ts';
 import { checkJob } from '../check/job.ts';
 import type { Places } from '../file/places.ts';
 import { GOOD_ENOUGH_SHARE } from '../defaults.ts';
+import type { Holding } from '../holding.ts';
 import type { Blank, Job, Locating, Shop } from '../job.ts';
 import type { RawJob } from '../schema/raw-job.ts';
 import type { RawShop, RawShopParts } from '../schema/raw-shop.ts';
@@ -17,6 +18,7 @@ import { edgesOf } from './edges.ts';
 import { featuresOf } from './features.ts';
 import { goesOn } from './goes-on.ts';
 import { holdOf } from './hold.ts';
+import { holdingOf } from './holding.ts';
 import { pointMm } from './lengths.ts';
 import { locatingOf } from './locating.ts';
 import { machineOf } from './machine.ts';
@@ -47,6 +49,7 @@ export interface SoundFiles {
 export interface Resolved {
   /** Null only when there are faults. */
   readonly job: Job | null;
+  readonly holding: Holding;
   readonly faults: readonly Fault[];
   readonly notes: readonly Note[];
 }
@@ -82,6 +85,15 @@ export function resolved(files: SoundFiles): Resolved {
   const hold = holdOf(context, raw.hold ?? {});
   const onBed = onBedOf(context, raw, shop, blank, locating);
   const copies = copiesOf(context, raw.repeat);
+  const holding = holdingOf(context, {
+    raw,
+    parts,
+    drawer,
+    blank,
+    bed: shop.bed,
+    features,
+    copies,
+  });
   const { names } = files;
   checkJob(context, {
     raw,
@@ -97,9 +109,9 @@ export function resolved(files: SoundFiles): Resolved {
     names,
   });
   if (faults.length > 0 || blank === null || locating === null || zero === null)
-    return { job: null, faults, notes };
+    return { job: null, holding, faults, notes };
   if (raw.turn === undefined || raw.name === undefined || onBed === null)
-    return { job: null, faults, notes };
+    return { job: null, holding, faults, notes };
   const written = features.map(({ feature }) => feature);
   const job: Job = {
     name: raw.name,
@@ -122,7 +134,7 @@ export function resolved(files: SoundFiles): Resolved {
     hold,
     shop,
   };
-  return { job, faults, notes };
+  return { job, holding, faults, notes };
 }
 
 /** Stands in for a blank that could not be made out, so that the shop is still looked at. */

@@ -3,11 +3,9 @@
  * places written as `*`). Take a key out of this table when it arrives.
  */
 export const NOT_YET: Readonly<Record<string, readonly string[]>> = {
-  '': ['program', 'tabs', 'screws', 'outline', 'fits'],
+  '': ['outline', 'fits'],
   blank: ['outline'],
-  'front.*': ['tabs', 'program'],
-  'back.*': ['tabs', 'program'],
+  'front.*': ['program'],
+  'back.*': ['program'],
   stops: ['pins'],
-  hold: ['clamps', 'screws', 'tabs'],
-  bed: ['t-tracks'],
 };

@@ -1,4 +1,5 @@
 import type { Corner, Cut, Edge, Face, Turn } from '../job.ts';
+import type { RawHold, RawPrograms, RawTabs } from './raw-hold.ts';
 import type { RawShopParts, RawSpread, Written } from './raw-shop.ts';
 
 /** What a job file may hold, as it is written: every quantity still a number or a text. */
@@ -23,6 +24,7 @@ export interface RawJob extends RawShopParts {
   readonly repeat?: RawRepeat | undefined;
   readonly parts?: RawParts | undefined;
   readonly hold?: RawHold | undefined;
+  readonly program?: RawPrograms | undefined;
 }
 
 export type RawPlace = readonly [Written, Written];
@@ -78,6 +80,7 @@ export interface RawFeature {
   readonly cut?: Cut | undefined;
   readonly chamfer?: Written | undefined;
   readonly depth?: Written | undefined;
+  readonly tabs?: RawTabs | undefined;
   readonly cutter: string;
 }
 
@@ -189,9 +192,4 @@ export interface RawRepeat {
 export interface RawParts {
   readonly count?: number | undefined;
   readonly order?: 'each-in-turn' | 'all-fronts-first' | undefined;
-}
-
-export interface RawHold {
-  readonly pusher?: 'towards-stops' | 'none' | undefined;
-  readonly 'clamp-drag'?: RawSpread | undefined;
 }

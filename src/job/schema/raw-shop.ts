@@ -1,4 +1,5 @@
 import type { RawHeights, RawShim } from './raw-bed-care.ts';
+import type { RawHoldDown, RawTrack } from './raw-hold.ts';
 
 /** What a shop file may hold, as it is written: every quantity still a number or a text. */
 export type Written = number | string;
@@ -69,6 +70,7 @@ export interface RawShoe {
 export interface RawBed {
   readonly spoilboard?: RawSpoilboard | undefined;
   readonly inserts?: RawInserts | undefined;
+  readonly 't-tracks'?: readonly RawTrack[] | undefined;
   readonly 'lean-x'?: RawSpread | undefined;
   readonly 'lean-y'?: RawSpread | undefined;
   readonly unevenness?: RawSpread | undefined;
@@ -111,15 +113,4 @@ export interface RawTouchTool {
   readonly diameter?: Written | undefined;
   readonly spread?: RawSpread | undefined;
   readonly bias?: Written | undefined;
-}
-
-export interface RawHoldDown {
-  readonly name: string;
-  readonly kind: string;
-  readonly count?: number | undefined;
-  readonly slot?: readonly [Written, Written] | undefined;
-  readonly pad?: readonly [Written, Written] | undefined;
-  readonly height?: Written | undefined;
-  readonly bolt?: 'M4' | 'M5' | 'M6' | 'M8' | undefined;
-  readonly torque?: string | undefined;
 }

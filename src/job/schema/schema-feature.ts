@@ -1,5 +1,6 @@
 import { about, keyed, listOf, oneOf, optional, pairOf, text } from './build.ts';
 import * as q from './quantities.ts';
+import { tabs } from './schema-hold.ts';
 import type * as raw from './raw-job.ts';
 
 /** Keys of a feature, on either face. */
@@ -52,5 +53,6 @@ export const feature = keyed<raw.RawFeature>({
     ),
   ),
   depth: optional(about(q.depth(), 'below the face it is cut from', 6, 'through')),
+  tabs: optional(about(tabs, 'links of uncut wood that keep the piece where it is')),
   cutter: about(text(), 'which cutter of the shop file', 'flat 6'),
 });

@@ -4,6 +4,7 @@ import * as q from './quantities.ts';
 import type * as raw from './raw-job.ts';
 import { blank } from './schema-blank.ts';
 import { feature } from './schema-feature.ts';
+import { hold, programs } from './schema-hold.ts';
 import { dowels, nest } from './schema-loose.ts';
 import { need } from './schema-need.ts';
 import { SHOP_PARTS } from './schema-shop.ts';
@@ -71,22 +72,9 @@ const JOB_SHAPE = {
       'how many are made, and in which order',
     ),
   ),
-  hold: optional(
-    about(
-      keyed<raw.RawHold>({
-        pusher: optional(
-          about(
-            oneOf('towards-stops', 'none'),
-            'what keeps the blank on the stops while it is clamped',
-            'towards-stops',
-          ),
-        ),
-        'clamp-drag': optional(
-          about(q.lengthSpread(), 'shift away from the stops when clamped', '0..0.1'),
-        ),
-      }),
-      'how it is held down',
-    ),
+  hold: optional(about(hold, 'how it is held down')),
+  program: optional(
+    about(programs, 'your own programs, checked instead of what the features ask for'),
   ),
   ...SHOP_PARTS,
 };

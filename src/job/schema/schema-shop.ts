@@ -11,6 +11,7 @@ import {
   threeOf,
   whole,
 } from './build.ts';
+import { holdDown, track } from './schema-hold.ts';
 import * as q from './quantities.ts';
 import { BED_CARE, shim } from './schema-bed-care.ts';
 import type * as raw from './raw-shop.ts';
@@ -84,6 +85,7 @@ const bed = keyed<raw.RawBed>({
       { thread: 'M6', first: [50, 50], pitch: [100, 75], count: [6, 5] },
     ),
   ),
+  't-tracks': optional(about(listOf(track), 'tracks in the bed that take bolts anywhere')),
   'lean-x': slope('how the bed leans along X against the travel'),
   'lean-y': slope('how the bed leans along Y against the travel'),
   unevenness: spread('how uneven the bed is, place by place', '±0.05'),
@@ -114,17 +116,6 @@ const touchTool = keyed<raw.RawTouchTool>({
   bias: optional(about(q.place(), 'error of every touch, positive away from the face', 0)),
 });
 
-const holdDown = keyed<raw.RawHoldDown>({
-  name: text(),
-  kind: text(),
-  count: optional(whole()),
-  slot: optional(pairOf(q.size())),
-  pad: optional(pairOf(q.size())),
-  height: optional(q.size()),
-  bolt: optional(bolt()),
-  torque: optional(text()),
-});
-
 /** Keys of a shop file that a job may override. */
 export const SHOP_PARTS = {
   units: optional(
@@ -135,7 +126,7 @@ export const SHOP_PARTS = {
   cutters: optional(about(listOf(cutter), 'the cutters, each with its name')),
   'touch-off': optional(about(named(touchTool), 'what zero is touched with, by name')),
   gauges: optional(about(named(q.gauge()), 'what things are measured with, by name')),
-  'hold-downs': optional(listOf(holdDown)),
+  'hold-downs': optional(about(listOf(holdDown), 'clamps and screws at hand')),
   shims: optional(about(named(shim()), 'thicknesses at hand, by name', { paper: '0.10 ±0.01' })),
 } as const;
 

@@ -1,0 +1,34 @@
+import { basename, extname, join } from 'node:path';
+import { fileNameOf } from './build-job.ts';
+import { EXIT } from './exit.ts';
+import { holdJob } from './hold-job.ts';
+import { wrapped } from './lines.ts';
+import { loadJob } from './load.ts';
+import type { Say } from './verbs.ts';
+import { writeTogether } from './write-together.ts';
+import { holdPage } from '../sheet/hold-page.ts';
+import { bothGood, HOLD_CAUTION, holdHeadline, holdLines } from '../sheet/hold-words.ts';
+
+/** Prints how both placings are held and writes the drawing; 1 when something has to be put right first. */
+export function holdVerb(path: string, out: string, version: string, say: Say): number {
+  const { job, holding } = loadJob(path);
+  const tell = (text: string): void => {
+    for (const line of wrapped(text, '  ')) say(line);
+  };
+  const { plan, notes } = holdJob(job, holding, tell);
+  say(`${job.name}: holding down`);
+  tell(HOLD_CAUTION);
+  for (const note of notes) tell(`Note: ${note}`);
+  const order = job.first === 'front' ? [plan.frontUp, plan.backUp] : [plan.backUp, plan.frontUp];
+  for (const one of order) {
+    say('');
+    say(holdHeadline(one));
+    for (const { kind, text } of holdLines(job, one))
+      for (const line of wrapped(`${kind === 'bad' ? '! ' : '- '}${text}`, '  ')) say(line);
+  }
+  say('');
+  const folder = join(out, fileNameOf(basename(path, extname(path))));
+  writeTogether(folder, [{ name: 'hold.html', bytes: holdPage(job, plan, version) }]);
+  say(`wrote ${join(folder, 'hold.html')}`);
+  return bothGood(plan) ? EXIT.good : EXIT.missed;
+}

@@ -1,0 +1,234 @@
+import type { Holding } from '../job/holding.ts';
+import type { Job } from '../job/job.ts';
+import { grown, intersectionOf } from '../plane/clip.ts';
+import { toEdgeMm } from '../plane/distance.ts';
+import { boundsOf } from '../plane/measure.ts';
+import type { Outline } from '../plane/outline.ts';
+import type { Point } from '../plane/point.ts';
+import { isWithin } from '../plane/stretch-inside.ts';
+import { blankInLayout } from '../setup/place.ts';
+import type { Placing } from '../setup/placing.ts';
+import { forceOf } from './force.ts';
+import type { FreedPiece } from './freed.ts';
+import type { Vector } from './grip.ts';
+import { kerfChordMm, kerfOf } from './kerf.ts';
+import { holdNumbers } from './numbers.ts';
+import type { PlacedScrew } from './screws.ts';
+import type { StrapPlace } from './strap-place.ts';
+import { tabN, tabsFor } from './tabs.ts';
+import { frictionOf, stopContacts, verdictOf, type Held, type Verdict } from './verdict.ts';
+import { strengthsOf } from './wood.ts';
+
+/** How a piece is held when it is freed. */
+export interface PieceHold {
+  readonly piece: FreedPiece;
+  readonly by: readonly string[];
+  /** Null when nothing at all holds it. */
+  readonly verdict: Verdict | null;
+  readonly isHeld: boolean;
+  /** What would hold it; empty when it is held. */
+  readonly remedies: readonly string[];
+}
+
+/** Whether a piece's own clamps, screws, tabs or skin hold it against the cutter that frees it and passes it later. */
+export function pieceHold(
+  job: Job,
+  holding: Holding,
+  placing: Placing,
+  piece: FreedPiece,
+  straps: readonly StrapPlace[],
+  screws: readonly PlacedScrew[],
+): PieceHold {
+  const { outlines } = piece.region;
+  const inPiece = (p: { readonly x: number; readonly y: number }): boolean =>
+    isWithin(blankInLayout(job, placing.mirror, p), outlines);
+  const own = straps.filter(({ padAt }) => inPiece(padAt));
+  const ownScrews = screws.filter(({ inBlank }) => isWithin(inBlank, outlines));
+  const wood = strengthsOf(job.blank.material);
+  const cuts = [
+    piece.by,
+    ...piece.later.filter((cut) => cut.face === placing.faceUp && passesBy(kerfOf(cut), outlines)),
+  ];
+  const force = forceOf(job, holding, cuts);
+  const line = outlines[0]!.map((p) => blankInLayout(job, placing.mirror, p));
+  const cutAt = cuts
+    .flatMap((cut) => kerfOf(cut))
+    .flat()
+    .map((p) => blankInLayout(job, placing.mirror, p));
+  const links = linkTies(piece, line, wood);
+  const taped = holding.tape !== null;
+  const by = [
+    ...own.map(({ bodies }) => bodies[0]!.name),
+    ...ownScrews.map(({ name }) => name),
+    ...(piece.link.kind === 'none' ? [] : [linkName(piece)]),
+    ...(taped ? ['tape'] : []),
+    ...(holding.vacuum !== null ? ['vacuum'] : []),
+  ];
+  const topMm = job.blank.thickMm;
+  const held: Held = {
+    presses: [
+      ...own.map(({ padAt, leastN }) => ({
+        at: [padAt.x, padAt.y, topMm] as const,
+        newtons: leastN,
+      })),
+      ...spread(job, piece, line, holding),
+    ],
+    ties: [
+      ...ownScrews.map((screw) => screwTie(screw)),
+      ...links,
+      ...(holding.tape === null ? [] : tapeTies(line, piece, holding.tape.shearKPa)),
+    ],
+    // A stop bears on the piece that touches it.
+    stops: stopContacts(job, placing).filter(({ at }) =>
+      outlines.some(
+        (outline) =>
+          toEdgeMm(blankInLayout(job, placing.mirror, { x: at[0], y: at[1] }), outline) <
+          TOUCHES_MM,
+      ),
+    ),
+    support: outermost(line),
+    friction: frictionOf(holding),
+  };
+  const verdict =
+    by.length === 0
+      ? null
+      : verdictOf(
+          held,
+          { ...force, box: boundsOf(cutAt), topMm },
+          piece.isRest ? holdNumbers.safety.byFriction : holdNumbers.safety.freed,
+        );
+  const isHeld = verdict?.isHeld === true;
+  return { piece, by, verdict, isHeld, remedies: isHeld ? [] : remediesFor(job, piece, force) };
+}
+
+/** Whether a cut touches a piece, or goes along its edge. */
+const passesBy = (
+  kerf: readonly Outline<'blank'>[],
+  outlines: readonly Outline<'blank'>[],
+): boolean => intersectionOf(grown(kerf, TOUCHES_MM, kerfChordMm), outlines).length > 0;
+
+/** Nearer than this a piece touches a stop, mm. */
+const TOUCHES_MM = 1;
+
+/** The places furthest out in eight directions: the piece stands on them at least. */
+function outermost(line: readonly Point<'layout'>[]): readonly Vector[] {
+  const places = Array.from({ length: 8 }, (_, k) => {
+    const [c, s] = [Math.cos((k * Math.PI) / 4), Math.sin((k * Math.PI) / 4)];
+    return line.reduce((far, p) => (c * p.x + s * p.y > c * far.x + s * far.y ? p : far));
+  });
+  return [...new Set(places)].map(({ x, y }) => [x, y, 0]);
+}
+
+/** A screw's figures carry their own factor; the piece's factor is taken out of it again. */
+export const screwTie = ({ at, downN, sidewaysN }: PlacedScrew): Held['ties'][number] => ({
+  at: [at.x, at.y, 0],
+  sidewaysN: (sidewaysN * holdNumbers.safety.freed) / holdNumbers.screwSafety,
+  downN: (downN * holdNumbers.safety.freed) / holdNumbers.screwSafety,
+});
+
+const linkName = ({ link, by }: FreedPiece): string =>
+  link.kind === 'tabs'
+    ? `${link.tabs.count} tabs at ${by.name}`
+    : link.kind === 'skin'
+      ? `a skin of ${link.thickMm.toFixed(1)} mm`
+      : '';
+
+/** Places where a skin is taken to bear. */
+const SKIN_PLACES = 8;
+
+function linkTies(
+  { link }: FreedPiece,
+  line: readonly Point<'layout'>[],
+  wood: ReturnType<typeof strengthsOf>,
+): Held['ties'] {
+  if (link.kind === 'none') return [];
+  const tabs = link.kind === 'tabs';
+  const count = tabs ? link.tabs.count : SKIN_PLACES;
+  // Ultimate: the piece's factor is the tabs' own.
+  const each = tabs
+    ? tabN(link.tabs, wood) * holdNumbers.tabSafety
+    : tabN({ widthMm: link.lengthMm / SKIN_PLACES, thickMm: link.thickMm }, wood) *
+      holdNumbers.tabSafety;
+  return evenly(line, count).map(({ x, y }) => ({
+    at: [x, y, 0],
+    // Bears in one direction at a time: shared between sideways and down.
+    sidewaysN: each * Math.SQRT1_2,
+    downN: each * Math.SQRT1_2,
+  }));
+}
+
+/** Places spaced evenly along a closed line. */
+function evenly(line: readonly Point<'layout'>[], count: number): readonly Point<'layout'>[] {
+  const lengths = line.map((p, k) => {
+    const q = line[(k + 1) % line.length]!;
+    return Math.hypot(q.x - p.x, q.y - p.y);
+  });
+  const total = lengths.reduce((sum, length) => sum + length, 0);
+  return Array.from({ length: count }, (_, k) => {
+    let way = (total * (k + 0.5)) / count;
+    for (let i = 0; i < line.length; i++) {
+      if (way <= lengths[i]!) {
+        const [p, q] = [line[i]!, line[(i + 1) % line.length]!];
+        const share = lengths[i] === 0 ? 0 : way / lengths[i]!;
+        return { x: p.x + share * (q.x - p.x), y: p.y + share * (q.y - p.y) };
+      }
+      way -= lengths[i]!;
+    }
+    return line[0]!;
+  });
+}
+
+/** A piece has its share, by area, of a vacuum; a through cut lets air in, so only the sure half counts. */
+function spread(
+  job: Job,
+  { region }: FreedPiece,
+  line: readonly Point<'layout'>[],
+  { vacuum }: Holding,
+): Held['presses'] {
+  if (vacuum === null) return [];
+  const share = region.areaMm2 / (job.blank.widthMm * job.blank.heightMm);
+  const newtons = (vacuum.gaugeKPa / 1000) * vacuum.areaMm2 * holdNumbers.vacuumShare * share;
+  return evenly(line, 4).map(({ x, y }) => ({ at: [x, y, 0] as const, newtons: newtons / 4 }));
+}
+
+function tapeTies(
+  line: readonly Point<'layout'>[],
+  { region }: FreedPiece,
+  shearKPa: number,
+): Held['ties'] {
+  const newtons = ((shearKPa / 1000) * region.areaMm2) / 4;
+  return evenly(line, 4).map(({ x, y }) => ({
+    at: [x, y, 0] as const,
+    sidewaysN: newtons,
+    downN: 0,
+  }));
+}
+
+function remediesFor(
+  job: Job,
+  { by, later, side, region, link }: FreedPiece,
+  force: { readonly sidewaysN: number; readonly liftN: number },
+): readonly string[] {
+  const wood = strengthsOf(job.blank.material);
+  const tabs = tabsFor(Math.hypot(force.sidewaysN, force.liftN), wood, job.blank.thickMm);
+  const isProfile = by.cut === 'profile-inside' || by.cut === 'profile-outside';
+  const box = boundsOf(region.outlines[0]!);
+  const room = Math.min(box.highX - box.lowX, box.highY - box.lowY);
+  return [
+    ...(isProfile && link.kind !== 'tabs'
+      ? [`leave ${tabs.count} tabs on ${by.name}, ${tabs.widthMm} wide and ${tabs.thickMm} high`]
+      : []),
+    ...(link.kind === 'tabs'
+      ? [
+          `make the tabs on ${by.name} stronger: ${tabs.count} of ${tabs.widthMm} by ${tabs.thickMm}`,
+        ]
+      : []),
+    ...(side === 'inside' && room > 40
+      ? ['put two screws through it where it is waste, clear of the cutter']
+      : []),
+    ...(link.kind === 'none' && by.through
+      ? [`leave a skin of 0.5 mm under ${by.name} and cut it by hand`]
+      : []),
+    ...(later.some(({ face }) => face === by.face) ? [`cut ${by.name} last in its placing`] : []),
+  ];
+}

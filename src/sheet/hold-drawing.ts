@@ -1,0 +1,132 @@
+import type { PlacingPlan } from '../hold/plan.ts';
+import type { StrapPlace } from '../hold/strap-place.ts';
+import type { Job } from '../job/job.ts';
+import { boundsOf } from '../plane/measure.ts';
+import type { Outline } from '../plane/outline.ts';
+import { axisWays } from '../sweep/axis.ts';
+import { overheadOf } from '../sweep/overhead.ts';
+import { blankDrawing } from './blank-drawing.ts';
+import { onPaper, type Field } from './field.ts';
+import type { Html } from './html.ts';
+import { joined, markup } from './html.ts';
+import { inLayout } from './places.ts';
+import { ACCENT, FAINT, INK, arrow, dot, drawing, pointsText, textAt } from './svg.ts';
+
+const PAPER_MM = 186;
+const MARGIN_MM = 6;
+const MOST_HIGH_MM = 120;
+const STRUCK = '#b3261e';
+
+/** One placing's plan from above: what is swept, clamps and screws, pieces that come free, clashes, the worst pull. */
+export function holdDrawing(job: Job, plan: PlacingPlan): Html {
+  const field = fieldOf(job, plan);
+  const height = field.box.height + 8;
+  return drawing(
+    `holding down, ${plan.placing.faceUp} up, from above`,
+    PAPER_MM,
+    height,
+    joined([
+      markup`<rect x="0" y="0" width="${PAPER_MM}" height="${dot(field.box.height)}" fill="#f1f0ec"/>`,
+      blankDrawing(job, plan.placing, field),
+      ...freed(job, plan, field),
+      ...swept(job, plan, field),
+      ...plan.standing.map(({ outline }) => polygon(outline, field, '#c9c5bb', INK, 0.3)),
+      ...(plan.layout?.straps ?? []).map((strap) => strapDrawing(strap, field)),
+      ...plan.clashes.map(({ at }) => cross(onPaper(field, at))),
+      worstPull(plan, field),
+      textAt(
+        { x: 0, y: height - 2 },
+        `from above, 1 : ${field.reduction}; tinted: where cutter, nut and spindle come`,
+        { sizeMm: 3.5, fill: FAINT },
+      ),
+    ]),
+  );
+}
+
+function fieldOf(job: Job, { standing, layout }: PlacingPlan): Field {
+  const bodies = [...standing, ...(layout?.straps ?? []).flatMap((strap) => strap.bodies)];
+  const box = boundsOf([
+    { x: 0, y: 0 },
+    { x: job.blank.widthMm, y: job.blank.heightMm },
+    ...bodies.flatMap(({ outline }) => outline),
+  ]);
+  const room = PAPER_MM - 2 * MARGIN_MM;
+  const wide = (box.highX - box.lowX) / room;
+  const high = (box.highY - box.lowY) / MOST_HIGH_MM;
+  // Halves are scales that a rule can be laid on.
+  const reduction = Math.max(0.5, Math.ceil(Math.max(wide, high) * 2) / 2);
+  const height = (box.highY - box.lowY) / reduction + 2 * MARGIN_MM;
+  const left = (PAPER_MM - (box.highX - box.lowX) / reduction) / 2;
+  return {
+    reduction,
+    origin: { x: left - box.lowX / reduction, y: MARGIN_MM + box.highY / reduction },
+    box: { x: 0, y: 0, width: PAPER_MM, height },
+  };
+}
+
+function polygon(
+  outline: Outline<'layout'>,
+  field: Field,
+  fill: string,
+  stroke: string,
+  width: number,
+): Html {
+  const spots = outline.map((p) => onPaper(field, p));
+  return markup`<polygon points="${pointsText(spots)}" fill="${fill}" stroke="${stroke}" stroke-width="${width}" stroke-linejoin="round"/>`;
+}
+
+/** The axis' way drawn as wide as each thing that goes along with it. */
+function swept(job: Job, { placing }: PlacingPlan, field: Field): Html[] {
+  return axisWays(job, placing).flatMap((way) =>
+    overheadOf(job, way.feature.cutter).flatMap(({ plan, what }) => {
+      if (plan.kind !== 'disc') return [];
+      const width = dot((2 * plan.radiusMm) / field.reduction);
+      const opacity = what === 'cutter' ? 0.28 : 0.06;
+      return way.outlines.map((outline) => {
+        const spots = outline.map((p) => onPaper(field, p));
+        const fill = way.kind === 'all-over' ? ACCENT : 'none';
+        return markup`<g opacity="${opacity}"><polygon points="${pointsText(spots)}" fill="${fill}" stroke="${ACCENT}" stroke-width="${width}" stroke-linejoin="round" stroke-linecap="round"/></g>`;
+      });
+    }),
+  );
+}
+
+function freed(job: Job, { pieces, placing }: PlacingPlan, field: Field): Html[] {
+  return pieces
+    .filter(({ piece, isHeld }) => piece.side === 'inside' || !isHeld)
+    .map(({ piece, isHeld }) => {
+      const loops = piece.region.outlines.map((outline) => {
+        const spots = outline.map((p) => onPaper(field, inLayout(job, placing, p)));
+        return `M ${pointsText(spots)} Z`;
+      });
+      const colour = isHeld ? FAINT : STRUCK;
+      return markup`<path d="${loops.join(' ')}" fill="${colour}" fill-opacity="0.15" fill-rule="evenodd" stroke="${colour}" stroke-width="0.5" stroke-dasharray="2 1"/>`;
+    });
+}
+
+function strapDrawing({ bodies, pad, bolt, padAt }: StrapPlace, field: Field): Html {
+  const [bar, head] = bodies;
+  const at = onPaper(field, bolt.at);
+  const middle = onPaper(field, padAt);
+  return joined([
+    polygon(bar!.outline, field, '#ffffff', INK, 0.6),
+    polygon(pad, field, '#8fa3ad', INK, 0.3),
+    polygon(head!.outline, field, '#d9d9d9', INK, 0.4),
+    markup`<circle cx="${dot(at.x)}" cy="${dot(at.y)}" r="0.6" fill="${INK}"/>`,
+    textAt({ x: middle.x, y: middle.y + 1.2 }, '↓', { sizeMm: 3.5, weight: 700, anchor: 'middle' }),
+  ]);
+}
+
+function cross({ x, y }: { readonly x: number; readonly y: number }): Html {
+  return markup`<g stroke="${STRUCK}" stroke-width="1"><line x1="${dot(x - 2.5)}" y1="${dot(y - 2.5)}" x2="${dot(x + 2.5)}" y2="${dot(y + 2.5)}"/><line x1="${dot(x - 2.5)}" y1="${dot(y + 2.5)}" x2="${dot(x + 2.5)}" y2="${dot(y - 2.5)}"/></g>`;
+}
+
+function worstPull({ verdict }: PlacingPlan, field: Field): Html {
+  if (verdict === null) return markup``;
+  const from = onPaper(field, verdict.worst.at);
+  const to = {
+    x: from.x + 12 * Math.cos(verdict.worst.pullsRad),
+    y: from.y - 12 * Math.sin(verdict.worst.pullsRad),
+  };
+  return arrow(from, to, 0.7, verdict.isHeld ? INK : STRUCK);
+}

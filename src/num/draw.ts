@@ -1,23 +1,54 @@
+import { sineOf } from './elementary.ts';
 import { unreachable } from './invariant.ts';
 import type { Distribution } from './distribution.ts';
 import { normalQuantile } from './normal-quantile.ts';
+import { fillHalfNormal, fillNormal } from './normal-table.ts';
 import { studentByNormal } from './student-draw.ts';
-import { uniformOf, type Stream } from './stream.ts';
+import { uniformOf } from './stream.ts';
 
 /**
- * Fills `count` draws of `distribution` into `draws` from `at`, one word of the stream each, by the
- * inverse of its distribution function, so that draws rise with the words.
+ * Fills `count` draws of `distribution` into `draws` from `at`, one word each, by the inverse of its
+ * distribution function, so that draws rise with the words (taken as unsigned).
  * Source: JCGM 101:2008, 6.4 and annex C.
  */
 export function fillDraws(
   distribution: Distribution,
-  stream: Stream,
+  words: Int32Array,
   draws: Float64Array,
   at: number,
   count: number,
 ): void {
-  const quantile = quantileOf(distribution);
-  for (let i = at; i < at + count; i++) draws[i] = quantile(uniformOf(stream()));
+  switch (distribution.kind) {
+    case 'normal':
+      fillNormal(words, distribution.mean, distribution.sd, draws, at, count);
+      return;
+    case 'half-normal':
+      fillHalfNormal(words, distribution.sigma, draws, at, count);
+      return;
+    case 'rectangular': {
+      const { low, high } = distribution;
+      const width = high - low;
+      for (let i = 0; i < count; i++) draws[at + i] = low + width * uniformOf(words[i]! >>> 0);
+      return;
+    }
+    case 'scaled-t': {
+      const { mean, scale, dof } = distribution;
+      const student = studentByNormal(dof);
+      fillNormal(words, 0, 1, draws, at, count);
+      for (let i = at; i < at + count; i++) draws[i] = mean + scale * student(draws[i]!);
+      return;
+    }
+    case 'exactly':
+    case 'triangular':
+    case 'arcsine':
+    case 'either': {
+      const quantile = quantileOf(distribution);
+      for (let i = 0; i < count; i++) draws[at + i] = quantile(uniformOf(words[i]! >>> 0));
+      return;
+    }
+    default:
+      unreachable(distribution);
+  }
 }
 
 /** The value below which a share `p`, 0 < p < 1, of the distribution lies. */
@@ -40,7 +71,7 @@ export function quantileOf(distribution: Distribution): (p: number) => number {
     case 'arcsine': {
       const middle = (distribution.low + distribution.high) / 2;
       const half = (distribution.high - distribution.low) / 2;
-      return (p) => middle - half * Math.cos(Math.PI * p);
+      return (p) => middle + half * sineOf(Math.PI * (p - 0.5));
     }
     case 'normal': {
       const { mean, sd } = distribution;

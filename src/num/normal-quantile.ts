@@ -1,3 +1,5 @@
+import { logOf } from './elementary.ts';
+
 /**
  * The standard normal deviate below which a share `p` (0 < p < 1) lies, to about 1e-16 relative.
  * Source: M. J. Wichura, Algorithm AS 241 (PPND16), Applied Statistics 37 (1988) 477-484.
@@ -8,7 +10,7 @@ export function normalQuantile(p: number): number {
     const r = 0.180625 - q * q;
     return (q * polynomial(CENTRE_TOP, r)) / polynomial(CENTRE_BOTTOM, r);
   }
-  const tail = Math.sqrt(-Math.log(q < 0 ? p : 1 - p));
+  const tail = Math.sqrt(-logOf(q < 0 ? p : 1 - p));
   const value =
     tail <= 5
       ? polynomial(NEAR_TOP, tail - 1.6) / polynomial(NEAR_BOTTOM, tail - 1.6)

@@ -6,6 +6,8 @@
  */
 export type Stream = () => number;
 
+const RUN_IN = 12;
+
 export function streamOf(seed: number, id: number, batch: number, lane: number): Stream {
   let a = seed >>> 0;
   let b = id >>> 0;
@@ -19,8 +21,34 @@ export function streamOf(seed: number, id: number, batch: number, lane: number):
     c = (((c << 21) | (c >>> 11)) + word) | 0;
     return word >>> 0;
   };
-  for (let round = 0; round < 12; round++) next();
+  for (let round = 0; round < RUN_IN; round++) next();
   return next;
+}
+
+/**
+ * The first `count` words of the stream at that address, signed; `streamOf` with its state in locals,
+ * which is where the time goes.
+ */
+export function fillWords(
+  seed: number,
+  id: number,
+  batch: number,
+  lane: number,
+  words: Int32Array,
+  count: number,
+): void {
+  let a = seed | 0;
+  let b = id | 0;
+  let c = batch | 0;
+  let counter = lane | 0;
+  for (let i = -RUN_IN; i < count; i++) {
+    const word = (a + b + counter) | 0;
+    counter = (counter + 1) | 0;
+    a = b ^ (b >>> 9);
+    b = (c + (c << 3)) | 0;
+    c = (((c << 21) | (c >>> 11)) + word) | 0;
+    if (i >= 0) words[i] = word;
+  }
 }
 
 /** A stable 32-bit number for a name. Source: Fowler, Noll and Vo, FNV-1a for 32 bits (constants from memory; known answers in the tests). */

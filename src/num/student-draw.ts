@@ -1,3 +1,4 @@
+import { expOf, logOf } from './elementary.ts';
 import { normalShareBelow, studentQuantile } from './textbook.ts';
 
 const STEP = 0.0625;
@@ -21,7 +22,7 @@ export function studentByNormal(dof: number): (z: number) => number {
       p1 * (((u + 1) * (u - 1) * (u - 2)) / 2) +
       p2 * ((-(u + 1) * u * (u - 2)) / 2) +
       p3 * (((u + 1) * u * (u - 1)) / 6);
-    return z * Math.exp(log);
+    return z * expOf(log);
   };
 }
 
@@ -34,7 +35,7 @@ function tableOf(dof: number): Float64Array {
   for (let k = 0; k < table.length; k++) {
     // At 0 the growth is the ratio of the two densities; a small z stands for it.
     const z = k === 0 ? 1e-3 : k * STEP;
-    table[k] = Math.log(-studentQuantile(normalShareBelow(-z), dof) / z);
+    table[k] = logOf(-studentQuantile(normalShareBelow(-z), dof) / z);
   }
   tables.set(dof, table);
   return table;

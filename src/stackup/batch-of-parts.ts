@@ -1,7 +1,7 @@
 import { BATCH } from '../num/batch.ts';
 import { fillDraws } from '../num/draw.ts';
 import { invariant } from '../num/invariant.ts';
-import { idOf, streamOf } from '../num/stream.ts';
+import { fillWords, idOf } from '../num/stream.ts';
 import { deviationKey } from '../setup/deviation.ts';
 import type { MisfitModel } from '../setup/misfit.ts';
 import type { Source } from '../sources/source.ts';
@@ -64,6 +64,7 @@ function countAllGood(
   );
   const draws = new Float64Array(model.inputs.length * BATCH);
   const out = new Float64Array(model.outputCount * BATCH);
+  const words = new Int32Array(BATCH);
   const isGood = new Uint8Array(BATCH);
   let good = 0;
   for (let batch = 0; batch * BATCH < trials; batch++) {
@@ -73,8 +74,8 @@ function countAllGood(
     drawBatch(model, seed, batch, 1, draws);
     for (let part = 2; part <= partCount; part++) {
       for (const { index, key, distribution } of anew) {
-        const stream = streamOf(seed, idOf(`part ${part}/${key}`), batch, 1);
-        fillDraws(distribution, stream, draws, index * BATCH, count);
+        fillWords(seed, idOf(`part ${part}/${key}`), batch, 1, words, count);
+        fillDraws(distribution, words, draws, index * BATCH, count);
       }
       model.evaluate(draws, count, out);
       for (let i = 0; i < count; i++)

@@ -1,6 +1,6 @@
 import { BATCH } from '../num/batch.ts';
 import { fillDraws } from '../num/draw.ts';
-import { streamOf } from '../num/stream.ts';
+import { fillWords } from '../num/stream.ts';
 import type { Model } from './model.ts';
 
 /** Two independent samples of the inputs; the second serves the shares. */
@@ -14,8 +14,10 @@ export function drawBatch(
   lane: Lane,
   draws: Float64Array,
 ): void {
+  const words = new Int32Array(BATCH);
   model.inputs.forEach((input, k) => {
-    fillDraws(input.distribution, streamOf(seed, input.id, batch, lane), draws, k * BATCH, BATCH);
+    fillWords(seed, input.id, batch, lane, words, BATCH);
+    fillDraws(input.distribution, words, draws, k * BATCH, BATCH);
   });
 }
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { idOf, streamOf, uniformOf } from '../../src/num/stream.ts';
+import { fillWords, idOf, streamOf, uniformOf } from '../../src/num/stream.ts';
 
 describe('addressed streams', () => {
   it('hashes names as FNV-1a does', () => {
@@ -7,6 +7,32 @@ describe('addressed streams', () => {
     expect(idOf('')).toBe(0x811c9dc5);
     expect(idOf('a')).toBe(0xe40c292c);
     expect(idOf('foobar')).toBe(0xbf9cf968);
+  });
+
+  it('gives the known words of sfc32, run in by 12, one by one and by the fill', () => {
+    // Computed independently, in another language with whole numbers of any size; the generator is sfc32
+    // of PractRand (C. Doty-Humphrey).
+    for (const [address, known] of [
+      [
+        [0, 0, 0, 0],
+        [0xf08ed6a9, 0x514676c3, 0x08a809df, 0x30349d2b],
+      ],
+      [
+        [1, 2, 3, 1],
+        [0x736a3b41, 0xb2e53014, 0x3d56e4c7, 0xeda6a65f],
+      ],
+      [
+        [0xffffffff, 0x811c9dc5, 7, 2],
+        [0x39d3e79b, 0x07974f2a, 0x33c9ba5a, 0x871e1fa2],
+      ],
+    ] as const) {
+      const [seed, id, batch, lane] = address;
+      const stream = streamOf(seed, id, batch, lane);
+      expect(known.map(() => stream())).toEqual(known);
+      const words = new Int32Array(4);
+      fillWords(seed, id, batch, lane, words, 4);
+      expect(Array.from(words, (word) => word >>> 0)).toEqual(known);
+    }
   });
 
   it('gives the same words for the same address and others for any other', () => {

@@ -152,7 +152,7 @@ function makers(job: Job, prediction: Prediction, need: NeedPrediction): string[
       const note = line === undefined || line.because === null ? '' : ', assumed';
       return [`  ${shareText(share)}`, `${line?.words ?? source} (${line?.text ?? ''}${note})`];
     });
-  const sure = deviationText(need.sureTo, job.shop.units);
+  const sure = deviationText(Math.max(need.sure.low, need.sure.high), job.shop.units);
   const straightGood = chanceText(need.firstOrder.chance);
   const straight = need.firstOrder.agrees
     ? 'A straight-line estimate agrees.'

@@ -1,14 +1,21 @@
-import type { Judged } from '../setup/judged.ts';
-import { isWithin } from './plain.ts';
+import { BATCH } from '../num/batch.ts';
+import { fillFigure, fillGood, type Asked } from './figure.ts';
 
-/** Whether a trial meets every need; `at` tells its result in a column. */
-export function allMet(judged: readonly Judged[], at: (column: number) => number): boolean {
-  return judged.every((one) => {
-    if (one.shape === 'plain') {
-      const upper = one.columnCount === 2 ? one.at + 1 : one.at;
-      return isWithin(at(one.at), at(upper), one.low, one.high);
+/** A function that puts 1 for each trial of a batch that is good in every question, else 0. */
+export function allMet({
+  figures,
+  questions,
+}: Asked): (out: Float64Array, count: number, met: Uint8Array) => void {
+  const values = figures.map(() => new Float64Array(BATCH));
+  const good = new Uint8Array(BATCH);
+  return (out, count, met) => {
+    figures.forEach((figure, f) => {
+      fillFigure(figure, out, values[f]!, count);
+    });
+    met.fill(1);
+    for (const question of questions) {
+      fillGood(question, values, good, count);
+      for (let i = 0; i < count; i++) met[i]! &= good[i]!;
     }
-    const [x, y] = [at(one.x), at(one.x + 1)];
-    return Math.sqrt(x * x + y * y) <= one.high;
-  });
+  };
 }

@@ -1,18 +1,28 @@
 import { chanceInterval } from '../num/textbook.ts';
+import { chanceDigits } from './digits.ts';
 
-/** The chance that `good` of `count` trials show, how far it may be off, and its standard error (never 0). */
-export function chanceOf(
-  good: number,
-  count: number,
-): {
+/** The two-sided 99 % point of the standard normal. */
+const Z_995 = 2.5758293035489004;
+
+export interface Chance {
   readonly chance: number;
+  /** How far it may be off, 95 times in 100. */
   readonly chance95: readonly [number, number];
+  /** Standard error, never 0. */
   readonly chanceSe: number;
-} {
+  /** Certain digits of its smaller side, as for `Figures.digits`. */
+  readonly chanceDigits: number;
+}
+
+/** The chance that `good` of `count` trials show. */
+export function chanceOf(good: number, count: number): Chance {
   const chance = good / count;
+  const chance95 = chanceInterval(good, count, 0.95);
+  const chanceSe = Math.sqrt(Math.max(chance * (1 - chance), 1 / count) / count);
   return {
     chance,
-    chance95: chanceInterval(good, count, 0.95),
-    chanceSe: Math.sqrt(Math.max(chance * (1 - chance), 1 / count) / count),
+    chance95,
+    chanceSe,
+    chanceDigits: chanceDigits(chance, Z_995 * chanceSe, chance95),
   };
 }

@@ -1,33 +1,28 @@
-import { invariant } from '../num/invariant.ts';
-import { momentsOf, shortestInterval, symmetricInterval } from '../num/summary.ts';
 import { normalShareBelow } from '../num/textbook.ts';
 import type { Judged } from '../setup/judged.ts';
 import { chanceOf } from './chance.ts';
+import { toleranceOf } from './digits.ts';
 import { straightVector } from './first-order.ts';
-import { CLOUD, type Predicted } from './predicted.ts';
+import { CLOUD, type Lined } from './predicted.ts';
 import type { Figures, PlainPrediction } from './prediction.ts';
 import type { Told } from './radial.ts';
-import { sureTo, toleranceOf } from './sure-to.ts';
-import { evaluateAt } from './trials.ts';
+import { toldOf } from './told.ts';
 import { worstFigure, worstStraightFigure } from './worst-figure.ts';
 
 /** Standard normal below which 97.5 % lies. */
 const Z_975 = 1.959963984540054;
 
-/** All but the causes of a need that is judged by one figure, or by a smallest and a largest one. */
+/** All but the causes of need `k`, one that is judged by one figure, or by a smallest and a largest one. */
 export function plain(
-  predicted: Predicted,
+  lined: Lined,
   judged: Extract<Judged, { readonly shape: 'plain' }>,
+  k: number,
 ): Omit<PlainPrediction, Told> {
   const { need, at, unit, low, high } = judged;
-  const values = predicted.results[at]!;
+  const { totals, task, kept } = lined;
+  const { lowest, highest } = task.asked.questions[k]!;
   const upper = judged.columnCount === 2 ? at + 1 : at;
-  const uppers = predicted.results[upper]!;
-  const good = values.reduce(
-    (count, value, i) => count + (isWithin(value, uppers[i]!, low, high) ? 1 : 0),
-    0,
-  );
-  const figures = figuresOf(predicted, at);
+  const figures = figuresOf(lined, lowest, at);
   return {
     name: need.name,
     kind: need.kind,
@@ -35,44 +30,25 @@ export function plain(
     unit,
     limits: { low, high },
     ...figures,
-    firstOrder: straight(predicted, at, upper, low, high, figures),
-    ...chanceOf(good, values.length),
-    sample: Array.from(values.subarray(0, CLOUD)),
-    largest: upper === at ? null : figuresOf(predicted, upper),
+    firstOrder: straight(lined, at, upper, low, high, figures),
+    ...chanceOf(totals.good[k]!, totals.trials()),
+    sample: Array.from(kept[at]!.subarray(0, CLOUD)),
+    largest: upper === at ? null : figuresOf(lined, highest, upper),
   };
 }
 
-export const isWithin = (
-  value: number,
-  upper: number,
-  low: number | null,
-  high: number | null,
-): boolean => (low === null || value >= low) && (high === null || upper <= high);
-
-function figuresOf({ model, line, results }: Predicted, at: number): Figures {
-  const values = results[at]!;
-  const { mean, sd } = momentsOf(values);
-  invariant(
-    Number.isFinite(mean),
-    'a trial did not seat: the contacts are too close for the spreads',
-  );
-  const sorted = values.slice().sort();
-  const nothing = new Float64Array(model.inputs.length);
+function figuresOf({ model, line, totals, atNothing }: Lined, f: number, at: number): Figures {
   return {
-    nominal: evaluateAt(model, [nothing])[0]![at]!,
-    mean,
-    sd,
-    interval95: symmetricInterval(sorted, 0.95),
-    shortest95: shortestInterval(sorted, 0.95),
+    nominal: atNothing[at]!,
+    ...toldOf(totals.figure(f)),
     worst: worstFigure(model, line, at),
     worstLinear: worstStraightFigure(model, line, at),
-    sureTo: sureTo(values),
   };
 }
 
 /** The normal that the straight model gives; a smallest and a largest figure move as one in it. */
 function straight(
-  { model, line }: Predicted,
+  { model, line }: Lined,
   at: number,
   upper: number,
   low: number | null,

@@ -1,9 +1,16 @@
+import type { MomentsKnown } from './certain.ts';
+import type { Chance } from './chance.ts';
+import type { Ended } from './predicting.ts';
+
 /** What a prediction says; `--json` prints it as it stands, all lengths mm. */
 export interface Prediction {
   readonly json: 1;
   readonly job: string;
   readonly seed: number;
+  /** How many were worked; asking for exactly so many gives the same bytes again, unless somebody stopped it early. */
   readonly trials: number;
+  readonly ended: Ended;
+  readonly digitsAsked: number;
   /** Names of the sources nobody stated. */
   readonly assumed: readonly string[];
   /** Everything that can be off in this set-up, in plain words. */
@@ -24,6 +31,23 @@ export interface BatchPrediction {
   readonly allGoodSe: number;
   /** How many parts of the batch are expected to miss some need. */
   readonly expectedBad: number;
+  /** Chances that all but the first part come out right, once the first is known; null for one part. */
+  readonly rest: BatchRest | null;
+}
+
+export interface BatchRest {
+  /** Given that the first was measured and found good; null when it never was. */
+  readonly firstGood: ChanceOfRest | null;
+  /**
+   * When the first was measured, without error, and every need's result then corrected by what it showed:
+   * what recurs is dialled out, and the first part's own scatter dialled in (see count-batches.ts).
+   */
+  readonly firstCorrected: ChanceOfRest | null;
+}
+
+export interface ChanceOfRest {
+  readonly chance: number;
+  readonly se: number;
 }
 
 export interface SourceLine {
@@ -74,11 +98,20 @@ export interface Figures {
   /** Least and greatest with everything within its limits, by search; and by the straight model. */
   readonly worst: readonly [number, number];
   readonly worstLinear: readonly [number, number];
-  /** Numerical tolerance reached for the mean, sd and interval ends (two standard errors). */
-  readonly sureTo: number;
+  /** How far the trials leave mean, standard deviation and ends of the interval unsure (99 % half-widths). */
+  readonly sure: Certainty;
+  /** How many significant digits of the standard deviation each of them has for certain (JCGM 101:2008, 7.9), 0 to 4. */
+  readonly digits: Certainty;
 }
 
-interface AnyPrediction extends Figures {
+export interface Certainty {
+  readonly mean: number;
+  readonly sd: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+interface AnyPrediction extends Figures, Chance {
   readonly name: string;
   readonly limits: { readonly low: number | null; readonly high: number | null };
   /** The straight model, of a radial need that of x and y; its chance of being within the limits; whether its 95 % ends agree (JCGM 101 clause 8, one digit). */
@@ -92,11 +125,7 @@ interface AnyPrediction extends Figures {
    * Two readings have no mean and three no standard deviation (JCGM 101 6.4.9): then such figures of
    * the trials mean nothing, there are no shares, and only interval and chance can be told.
    */
-  readonly moments: 'known' | 'no sd' | 'no mean';
-  /** Chance, 0..1, of being within the limits, its standard error, and the interval that holds it 95 times in 100. */
-  readonly chance: number;
-  readonly chance95: readonly [number, number];
-  readonly chanceSe: number;
+  readonly moments: MomentsKnown;
   /** Total-effect variance shares, largest first. */
   readonly shares: readonly Share[];
   /** The same by how the sources recur. */

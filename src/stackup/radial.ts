@@ -1,34 +1,30 @@
-import { invariant } from '../num/invariant.ts';
 import { chanceWithinRadius, radiusMoments, radiusQuantile } from '../num/radius.ts';
-import { covarianceOf, momentsOf, shortestInterval, symmetricInterval } from '../num/summary.ts';
 import type { Judged } from '../setup/judged.ts';
 import { chanceOf } from './chance.ts';
+import { toleranceOf } from './digits.ts';
 import { straightVector } from './first-order.ts';
-import type { Predicted } from './predicted.ts';
-import { CLOUD } from './predicted.ts';
+import { CLOUD, type Lined } from './predicted.ts';
 import type { RadialPrediction } from './prediction.ts';
-import { sureTo, toleranceOf } from './sure-to.ts';
+import { toldOf } from './told.ts';
 import { worstRadius, worstStraightRadius } from './worst.ts';
 
 export type Told = 'shares' | 'recurring' | 'moments';
 
-/** All but the causes of a need that is judged by the length of a vector. */
+/** All but the causes of need `k`, one that is judged by the length of a vector. */
 export function radial(
-  { model, line, results }: Predicted,
+  { model, line, totals, task, kept }: Lined,
   { need, x: at, high: withinMm }: Extract<Judged, { readonly shape: 'radial' }>,
+  k: number,
 ): Omit<RadialPrediction, Told> {
-  const [x, y] = [results[at]!, results[at + 1]!];
-  const radius = Float64Array.from(x, (value, i) => Math.sqrt(value * value + y[i]! * y[i]!));
-  const { mean, sd } = momentsOf(radius);
-  invariant(
-    Number.isFinite(mean),
-    'a trial did not seat: the contacts are too close for the spreads',
-  );
-  const sorted = radius.slice().sort();
-  const interval95 = symmetricInterval(sorted, 0.95);
-  const good = radius.reduce((count, value) => count + (value <= withinMm ? 1 : 0), 0);
+  const { figures, questions } = task.asked;
+  const f = questions[k]!.lowest;
+  const told = toldOf(totals.figure(f));
+  const vector = figures.slice(0, f).filter(({ kind }) => kind === 'length').length;
+  const plane = totals.plane(vector);
+  const perDegree = 1 / Math.max(1, plane.count - 1);
   const straight = straightVector(model, line, at, at + 1);
-  const [momentsX, momentsY] = [momentsOf(x), momentsOf(y)];
+  const { interval95, sd } = told;
+  const [x, y] = [kept[at]!, kept[at + 1]!];
   return {
     name: need.name,
     kind: need.kind,
@@ -36,10 +32,7 @@ export function radial(
     unit: 'mm',
     nominal: 0,
     limits: { low: null, high: withinMm },
-    mean,
-    sd,
-    interval95,
-    shortest95: shortestInterval(sorted, 0.95),
+    ...told,
     worst: worstRadius(model, line, at, at + 1),
     worstLinear: worstStraightRadius(model, line, at, at + 1),
     firstOrder: {
@@ -49,11 +42,10 @@ export function radial(
         Math.abs(radiusQuantile(straight, 0.025) - interval95[0]) <= toleranceOf(sd, 1) &&
         Math.abs(radiusQuantile(straight, 0.975) - interval95[1]) <= toleranceOf(sd, 1),
     },
-    ...chanceOf(good, radius.length),
-    sureTo: sureTo(radius),
-    x: momentsX,
-    y: momentsY,
-    covariance: covarianceOf(x, y),
+    ...chanceOf(totals.good[k]!, totals.trials()),
+    x: { mean: plane.meanX, sd: Math.sqrt(plane.xx * perDegree) },
+    y: { mean: plane.meanY, sd: Math.sqrt(plane.yy * perDegree) },
+    covariance: plane.xy * perDegree,
     cloud: Array.from({ length: Math.min(CLOUD, x.length) }, (_, i) => [x[i]!, y[i]!] as const),
   };
 }

@@ -69,7 +69,7 @@ describe('predict', () => {
       );
       expect(need.worst[1]).toBeGreaterThan(need.interval95[1]);
       expect(need.worstLinear[1]).toBeGreaterThan(need.interval95[1]);
-      expect(need.sureTo).toBeGreaterThan(0);
+      expect(need.sure.high).toBeGreaterThan(0);
       expect(Object.keys(need.recurring)).toEqual([
         'shop',
         'powerUp',

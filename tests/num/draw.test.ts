@@ -5,7 +5,7 @@ import { fillDraws, quantileOf } from '../../src/num/draw.ts';
 import { normalQuantile } from '../../src/num/normal-quantile.ts';
 import { limitsOf, meanOf, sdOf } from '../../src/num/spread-of.ts';
 import { fillWords } from '../../src/num/stream.ts';
-import { momentsOf } from '../../src/num/summary.ts';
+import { momentsOf } from './sorted.ts';
 import { chanceInterval, normalShareBelow, studentQuantile } from '../../src/num/textbook.ts';
 
 const EACH: readonly Distribution[] = [

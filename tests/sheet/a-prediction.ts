@@ -12,6 +12,8 @@ export function predictionFor(
     job: job.name,
     seed: 7,
     trials: 100000,
+    ended: 'trials',
+    digitsAsked: 2,
     assumed: ['lean of the Y axis', 'lost motion', 'bevel of the edges', 'cup of the blank'],
     sources: [],
     batch: {
@@ -21,6 +23,7 @@ export function predictionFor(
       allGood: Math.min(...chances),
       allGoodSe: 0.001,
       expectedBad: 1 - Math.min(...chances),
+      rest: null,
     },
     needs: job.needs.map((need, i) => needPrediction(need, chances[i] ?? 0.5, sizeMm)),
   };
@@ -47,7 +50,9 @@ function needPrediction(need: Need, chance: number, sizeMm: number): NeedPredict
     chanceSe: 0.001,
     moments: 'known',
     chance95: [chance - 0.002, Math.min(1, chance + 0.002)],
-    sureTo: 0.001,
+    chanceDigits: 1,
+    sure: { mean: 0.001, sd: 0.001, low: 0.001, high: 0.001 },
+    digits: { mean: 1, sd: 1, low: 1, high: 1 },
     shares: [
       { source: 'length of the blank', share: 0.617, se: 0.004 },
       { source: 'bevel of the edges', share: 0.224, se: 0.004 },

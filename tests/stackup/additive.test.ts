@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { BATCH } from '../../src/num/batch.ts';
 import type { Distribution } from '../../src/num/distribution.ts';
-import { momentsOf, shortestInterval, symmetricInterval } from '../../src/num/summary.ts';
+import { momentsOf, shortestInterval, symmetricInterval } from '../num/sorted.ts';
 import type { Model } from '../../src/stackup/model.ts';
 import { totalShares } from '../../src/stackup/shares.ts';
 import { runTrials } from '../../src/stackup/trials.ts';

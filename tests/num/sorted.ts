@@ -1,28 +1,13 @@
-import { invariant } from './invariant.ts';
+// Exact summaries of trials that are all at hand: what the engine's bins are held against.
+import { invariant } from '../../src/num/invariant.ts';
+import { momentsOfSome, sdOfMoments } from '../../src/num/moments.ts';
 
 /** Mean and standard deviation (n - 1) by two passes. */
 export function momentsOf(values: Float64Array): { readonly mean: number; readonly sd: number } {
   const n = values.length;
   invariant(n > 1, 'moments need two values or more');
-  let sum = 0;
-  for (let i = 0; i < n; i++) sum += values[i]!;
-  const mean = sum / n;
-  let squares = 0;
-  let rest = 0;
-  for (let i = 0; i < n; i++) {
-    const off = values[i]! - mean;
-    squares += off * off;
-    rest += off;
-  }
-  return { mean: mean + rest / n, sd: Math.sqrt((squares - (rest * rest) / n) / (n - 1)) };
-}
-
-/** Covariance (n - 1) of two columns. */
-export function covarianceOf(one: Float64Array, other: Float64Array): number {
-  const [a, b] = [momentsOf(one).mean, momentsOf(other).mean];
-  let sum = 0;
-  for (let i = 0; i < one.length; i++) sum += (one[i]! - a) * (other[i]! - b);
-  return sum / (one.length - 1);
+  const moments = momentsOfSome(values, n);
+  return { mean: moments.mean, sd: sdOfMoments(moments) };
 }
 
 /**

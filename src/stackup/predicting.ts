@@ -1,0 +1,103 @@
+import { BATCH } from '../num/batch.ts';
+import type { MisfitModel } from '../setup/misfit.ts';
+import type { Source } from '../sources/source.ts';
+import { digitsReached, type MomentsKnown } from './certain.ts';
+import { askedOf } from './figure.ts';
+import { modelOf } from './model-of.ts';
+import type { PredictOptions } from './options.ts';
+import { blockTrialsOf, planOf } from './plan.ts';
+import type { Prediction } from './prediction.ts';
+import { predictionOf } from './prediction-of.ts';
+import { blockWorker, taskOf, type BlockTally, type Task, type Watch } from './tally.ts';
+import { totalsOf } from './totals.ts';
+
+/** Why the trials ended: all asked digits are certain, or there were enough trials, or somebody stopped them. */
+export type Ended = 'digits' | 'trials' | 'seconds' | 'interrupted';
+
+/** A prediction under way, block by block, so that whoever runs it can show how far it is, or stop it. */
+export interface Predicting {
+  /** With the job, all that another thread needs to work blocks; plain data. */
+  readonly task: Task;
+  /** Works a block here. The first few must be worked here: they are kept for pictures. */
+  readonly work: (block: number) => BlockTally;
+  /** Takes the next block in order, wherever it was worked. */
+  readonly take: (tally: BlockTally) => void;
+  readonly keptBlocks: number;
+  readonly ended: () => Ended | null;
+  readonly progress: () => Progress;
+  readonly finish: (ended: Ended) => Prediction;
+}
+
+export interface Progress {
+  readonly blocks: number;
+  readonly trials: number;
+  readonly mostTrials: number;
+  /** Fewest certain digits of all numbers so far. */
+  readonly digits: number;
+  readonly digitsAsked: number;
+}
+
+/** So many of the first trials are kept whole, for pictures, ellipses and shares of the chance. */
+const KEPT_TRIALS = 20 * BATCH;
+const DIGITS = 2;
+
+export function startPredicting(
+  jobName: string,
+  misfit: MisfitModel,
+  sources: readonly Source[],
+  options: PredictOptions,
+): Predicting {
+  const { seed, trials, digits = DIGITS } = options;
+  const model = modelOf(misfit, sources);
+  const asked = askedOf(misfit.judged);
+  const task = taskOf(model, asked, planOf(seed, trials));
+  const totals = totalsOf(task);
+  const workBlock = blockWorker(model, task);
+  const size = blockTrialsOf(task);
+  const keptBlocks = Math.max(1, Math.min(task.mostBlocks, Math.floor(KEPT_TRIALS / size)));
+  const kept = Array.from({ length: model.outputCount }, () => new Float64Array(keptBlocks * size));
+  const keep: Watch = (out, from, count) => {
+    kept.forEach((column, k) => {
+      column.set(out.subarray(k * BATCH, k * BATCH + count), from);
+    });
+  };
+  const moments = momentsKnown(sources);
+  const reached = (): number =>
+    digitsReached(totals, asked.figures.length, asked.questions.length, moments);
+  return {
+    task,
+    keptBlocks,
+    work: (block) => workBlock(block, block < keptBlocks ? keep : undefined),
+    take: totals.take,
+    ended: () =>
+      totals.blocks() >= task.mostBlocks ? 'trials' : reached() >= digits ? 'digits' : null,
+    progress: () => ({
+      blocks: totals.blocks(),
+      trials: totals.blocks() * size,
+      mostTrials: task.mostBlocks * size,
+      digits: reached(),
+      digitsAsked: digits,
+    }),
+    finish: (ended) => {
+      const done = Math.min(keptBlocks, totals.blocks()) * size;
+      return predictionOf(jobName, misfit, sources, {
+        model,
+        task,
+        totals,
+        moments,
+        kept: kept.map((column) => column.subarray(0, done)),
+        ended: ended === 'trials' && reached() >= digits ? 'digits' : ended,
+        digitsAsked: digits,
+      });
+    },
+  };
+}
+
+/** What the fewest readings among the sources leave to be told. */
+function momentsKnown(sources: readonly Source[]): MomentsKnown {
+  const dofs = sources.flatMap(({ distribution }) =>
+    distribution.kind === 'scaled-t' ? [distribution.dof] : [],
+  );
+  const fewest = Math.min(Infinity, ...dofs);
+  return fewest > 2 ? 'known' : fewest > 1 ? 'no sd' : 'no mean';
+}

@@ -8,12 +8,11 @@ import { placingsOf } from '../setup/place.ts';
 import { benchSheet } from '../sheet/bench-sheet.ts';
 import { clearancesInBed } from '../sheet/locating/way-of.ts';
 import { stopPicture } from '../sheet/solid-picture.ts';
-import type { PredictOptions } from '../stackup/predict.ts';
 import type { Prediction } from '../stackup/prediction.ts';
 import { clearancesOf } from '../sweep/clearances.ts';
 import { Refusal } from './exit.ts';
 import { predictionJson } from './json.ts';
-import { predictJob } from './predict-job.ts';
+import { runPrediction, type RunOptions, type Surroundings } from './run-prediction.ts';
 import type { NewFile } from './write-together.ts';
 
 /** Two pictures stand side by side on the sheet. */
@@ -25,9 +24,16 @@ export interface Built {
   readonly files: readonly NewFile[];
 }
 
-/** Everything a job makes, in memory. @throws Refusal when no stop can be made, saying what would fit. */
-export function buildJob(job: Job, options: PredictOptions, version: string): Built {
-  const prediction = predictJob(job, options);
+/** Everything a job makes, in memory. @throws Refusal when no stop can be made, saying what would fit, or when stopped. */
+export async function buildJob(
+  job: Job,
+  options: RunOptions,
+  version: string,
+  around: Surroundings,
+): Promise<Built> {
+  const prediction = await runPrediction(job, options, around);
+  if (prediction.ended === 'interrupted')
+    throw new Refusal(`${job.name}: stopped; nothing was written`);
   if (job.locating !== 'stops') {
     const placings = placingsOf(job);
     const clearances = clearancesInBed(job, placings);

@@ -1,17 +1,27 @@
 #!/usr/bin/env node
 import { existsSync, readFileSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
 import { Command, CommanderError } from 'commander';
 import { EXIT, Refusal } from './exit.ts';
 import { addingOf, gathered, partFrom } from './learn-options.ts';
-import { DEFAULT_SEED, DEFAULT_TRIALS, seedFrom, trialsFrom } from './options.ts';
+import {
+  DEFAULT_DIGITS,
+  DEFAULT_SEED,
+  DEFAULT_TRIALS,
+  digitsFrom,
+  runOptions,
+  secondsFrom,
+  seedFrom,
+  threadsFrom,
+  trialsFrom,
+  type WrittenOptions,
+} from './options.ts';
+import type { Surroundings } from './run-prediction.ts';
 import type { Say } from './verbs.ts';
 
-interface RunOptions {
+interface LearnWords {
   readonly seed: number;
   readonly trials: number;
-}
-
-interface LearnWords extends RunOptions {
   readonly json: boolean;
   readonly save: boolean;
   readonly part?: number;
@@ -49,7 +59,14 @@ function command(): Command {
         seedFrom,
         DEFAULT_SEED,
       )
-      .option('--trials <number>', 'how many blanks to try', trialsFrom, DEFAULT_TRIALS);
+      .option(
+        '--digits <number>',
+        `how many digits must be certain; then as many blanks are tried as that takes (default: up to ${DEFAULT_DIGITS}, with ${DEFAULT_TRIALS} blanks)`,
+        digitsFrom,
+      )
+      .option('--trials <number>', 'try no more blanks than this', trialsFrom)
+      .option('--seconds <number>', 'stop trying after this time', secondsFrom)
+      .option('--threads <number>', 'how many threads try blanks; changes no figure', threadsFrom);
 
   run(program.command('predict'))
     .argument('<job>', 'a job file')
@@ -59,9 +76,11 @@ function command(): Command {
       'after',
       '\nExample: flipwright predict jigs/wall-clock.yaml --seed 7\nExit code: 0 good enough, 1 a need likely missed, 2 bad input, 3 our fault',
     )
-    .action(async (job: string, options: RunOptions & { json: boolean }) => {
+    .action(async (job: string, options: WrittenOptions & { json: boolean }) => {
       const { predictVerb } = await verbs();
-      process.exitCode = predictVerb(job, options, options.json, say);
+      process.exitCode = await surrounded((around) =>
+        predictVerb(job, runOptions(options, availableParallelism()), options.json, around, say),
+      );
     });
   program
     .command('check')
@@ -164,11 +183,31 @@ function command(): Command {
       'after',
       '\nExample: flipwright build jigs/wall-clock.yaml\nAll files of a job are written, or none.',
     )
-    .action(async (jobs: string[], options: RunOptions & { out: string }) => {
+    .action(async (jobs: string[], options: WrittenOptions & { out: string }) => {
       const { buildVerb } = await verbs();
-      process.exitCode = await buildVerb(jobs, options.out, options, version, say);
+      process.exitCode = await surrounded((around) =>
+        buildVerb(
+          jobs,
+          options.out,
+          runOptions(options, availableParallelism()),
+          version,
+          around,
+          say,
+        ),
+      );
     });
   return program;
+}
+
+/** Runs what takes trials, with Ctrl-C ending them and not the program. */
+async function surrounded(run: (around: Surroundings) => Promise<number>): Promise<number> {
+  const { processSurroundings } = await import('./surroundings.ts');
+  const around = processSurroundings();
+  try {
+    return await run(around);
+  } finally {
+    around.leave();
+  }
 }
 
 // Somebody who reads only the first lines has seen what he wanted.

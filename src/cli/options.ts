@@ -1,8 +1,35 @@
 import { Refusal } from './exit.ts';
+import type { RunOptions } from './run-prediction.ts';
 
 export const DEFAULT_SEED = 1;
-export const DEFAULT_TRIALS = 30_000;
-const TRIALS = { least: 2_000, most: 5_000_000 };
+/** Trials unless digits are asked for; then as many as they want, up to the most. */
+export const DEFAULT_TRIALS = 100_000;
+export const DEFAULT_DIGITS = 2;
+const TRIALS = { least: 2_000, most: 20_000_000 };
+const DIGITS = { least: 1, most: 4 };
+const THREADS = { least: 1, most: 8 };
+const SECONDS = { least: 1, most: 86_400 };
+
+/** What the options of a run of trials come to; `undefined` stands for one that was not written. */
+export interface WrittenOptions {
+  readonly seed: number;
+  readonly digits?: number;
+  readonly trials?: number;
+  readonly seconds?: number;
+  readonly threads?: number;
+}
+
+/** @param cores how many threads this computer can run at a time. */
+export function runOptions(written: WrittenOptions, cores: number): RunOptions {
+  const { seed, digits, trials, seconds, threads } = written;
+  return {
+    seed,
+    digits: digits ?? DEFAULT_DIGITS,
+    trials: trials ?? (digits === undefined ? DEFAULT_TRIALS : TRIALS.most),
+    seconds: seconds ?? null,
+    threads: threads ?? Math.min(cores, THREADS.most),
+  };
+}
 
 /** @throws Refusal unless `text` is a whole number from 0 to 4294967295. */
 export function seedFrom(text: string): number {
@@ -12,6 +39,21 @@ export function seedFrom(text: string): number {
 /** @throws Refusal unless `text` is a number of trials that can be worked. */
 export function trialsFrom(text: string): number {
   return wholeNumber('--trials', text, TRIALS.least, TRIALS.most);
+}
+
+/** @throws Refusal unless `text` is a number of digits that trials can come to. */
+export function digitsFrom(text: string): number {
+  return wholeNumber('--digits', text, DIGITS.least, DIGITS.most);
+}
+
+/** @throws Refusal unless `text` is a time to wait. */
+export function secondsFrom(text: string): number {
+  return wholeNumber('--seconds', text, SECONDS.least, SECONDS.most);
+}
+
+/** @throws Refusal unless `text` is a number of threads. */
+export function threadsFrom(text: string): number {
+  return wholeNumber('--threads', text, THREADS.least, THREADS.most);
 }
 
 function wholeNumber(option: string, text: string, least: number, most: number): number {

@@ -16,6 +16,7 @@ import type {
   Prediction,
   SourceLine,
 } from '../stackup/prediction.ts';
+import { certainChanceText, endsText, meanText } from '../sheet/certain-words.ts';
 import { metBy } from '../verdict/needs-met.ts';
 import { columns, wrapped } from './lines.ts';
 
@@ -34,7 +35,7 @@ export function predictionText(job: Job, prediction: Prediction): string {
     ...prediction.needs.flatMap((need) => [...makers(job, prediction, need), '']),
     ...assumedLines(prediction),
     ...wrapped(
-      `${prediction.trials} trials, seed ${prediction.seed}. All figures are estimates that rest on the spreads above and in the job and shop files: cut a test piece where it matters.`,
+      `${prediction.trials} trials, seed ${prediction.seed}${ENDED[prediction.ended]}. Numbers are shown with the digits that are certain. All figures are estimates that rest on the spreads above and in the job and shop files: cut a test piece where it matters.`,
     ),
   ];
   return lines.join('\n');
@@ -83,13 +84,23 @@ function needTable(job: Job, prediction: Prediction): string[] {
   const { units } = job.shop;
   const head = ['  limit', 'nominal', 'mean', '95 % of parts', 'good parts', ''];
   const rows = prediction.needs.flatMap((need) => {
-    const judged = [chanceText(need.chance), metBy(need, job.goodEnoughShare)];
+    const judged = [
+      certainChanceText(need, prediction.digitsAsked),
+      metBy(need, job.goodEnoughShare),
+    ];
     const { low, high } = need.limits;
     if (need.shape === 'radial' || need.largest === null)
-      return [[limitWords(low, high, units), ...figureWords(need, need, units), ...judged]];
+      return [
+        [limitWords(low, high, units), ...figureWords(need, need, prediction, units), ...judged],
+      ];
     return [
-      [limitWords(low, null, units), ...figureWords(need, need, units), ...judged],
-      [limitWords(null, high, units), ...figureWords(need, need.largest, units), '', ''],
+      [limitWords(low, null, units), ...figureWords(need, need, prediction, units), ...judged],
+      [
+        limitWords(null, high, units),
+        ...figureWords(need, need.largest, prediction, units),
+        '',
+        '',
+      ],
     ];
   });
   const [first, ...lines] = columns(
@@ -115,12 +126,17 @@ function needTable(job: Job, prediction: Prediction): string[] {
   ];
 }
 
-function figureWords(need: NeedPrediction, figures: Figures, units: Units): string[] {
+function figureWords(
+  need: NeedPrediction,
+  figures: Figures,
+  { digitsAsked }: Prediction,
+  units: Units,
+): string[] {
   const bare = (text: string): string => text.replace(/ (mm|in)$/, '');
   return [
     bare(lengthText(figures.nominal, units)),
-    need.moments === 'no mean' ? 'none' : bare(deviationText(figures.mean, units)),
-    bare(intervalText(figures.interval95, units)),
+    need.moments === 'no mean' ? 'none' : bare(meanText(figures, digitsAsked, units)),
+    bare(endsText(figures, digitsAsked, units)),
   ];
 }
 
@@ -152,7 +168,6 @@ function makers(job: Job, prediction: Prediction, need: NeedPrediction): string[
       const note = line === undefined || line.because === null ? '' : ', assumed';
       return [`  ${shareText(share)}`, `${line?.words ?? source} (${line?.text ?? ''}${note})`];
     });
-  const sure = deviationText(Math.max(need.sure.low, need.sure.high), job.shop.units);
   const straightGood = chanceText(need.firstOrder.chance);
   const straight = need.firstOrder.agrees
     ? 'A straight-line estimate agrees.'
@@ -167,7 +182,7 @@ function makers(job: Job, prediction: Prediction, need: NeedPrediction): string[
         ? ['  nothing is off']
         : columns(rows, [0]).flatMap((row) => wrapped(row, '        '))),
     ...wrapped(
-      `  The 95 % ends are sure to ${sure}. Worst case, everything at its limit: ${worstWords(need, job.shop.units)}. ${straight}`.trimEnd(),
+      `  Worst case, everything at its limit: ${worstWords(need, job.shop.units)}. ${straight}`.trimEnd(),
       '  ',
     ),
   ];
@@ -178,6 +193,13 @@ function worstWords(need: NeedPrediction, units: Units): string {
   const greatest = (need.largest ?? need).worst[1];
   return intervalText([need.worst[0], greatest], units);
 }
+
+const ENDED: Readonly<Record<Prediction['ended'], string>> = {
+  digits: '',
+  trials: '',
+  seconds: ', stopped when the time was up',
+  interrupted: ', STOPPED BEFORE ITS END: this is what was known by then',
+};
 
 const FEW_READINGS = {
   'no sd':

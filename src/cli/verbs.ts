@@ -3,7 +3,7 @@ import { noteText } from '../job/fault.ts';
 import { goodEnough } from '../verdict/needs-met.ts';
 import { differences } from '../verdict/difference.ts';
 import { verdictLine } from '../sheet/verdict-line.ts';
-import { chanceText } from '../sheet/words.ts';
+import { certainChanceText } from '../sheet/certain-words.ts';
 import { EXIT, Refusal } from './exit.ts';
 import { correctionWarning } from './correction-warning.ts';
 import { DEFAULT_SEED } from './options.ts';
@@ -12,25 +12,28 @@ import { wrapped } from './lines.ts';
 import { loadJob } from './load.ts';
 import { predictJob } from './predict-job.ts';
 import { predictionText } from './prediction-text.ts';
+import { runPrediction, type RunOptions, type Surroundings } from './run-prediction.ts';
 import { assumptionsOf } from '../job/assumptions.ts';
 import { keyReference } from '../job/schema/key-reference.ts';
 import { schemaFiles } from '../job/schema/published.ts';
 import { newJobText, newShopText } from '../job/starting.ts';
 import type { PredictOptions } from '../stackup/predict.ts';
 import type { Prediction } from '../stackup/prediction.ts';
+import type { Built } from './build-job.ts';
 import { writeTogether } from './write-together.ts';
 
 /** Prints to standard output; a verb returns its exit code. */
 export type Say = (text: string) => void;
 
-export function predictVerb(
+export async function predictVerb(
   path: string,
-  options: PredictOptions,
+  options: RunOptions,
   json: boolean,
+  around: Surroundings,
   say: Say,
-): number {
+): Promise<number> {
   const { job } = loadJob(path);
-  const prediction = predictJob(job, options);
+  const prediction = await runPrediction(job, options, around);
   say(json ? predictionJson(prediction) : predictionText(job, prediction));
   return goodEnough(prediction, job.goodEnoughShare) ? EXIT.good : EXIT.missed;
 }
@@ -98,8 +101,9 @@ export function schemaVerb(folder: string, say: Say): number {
 export async function buildVerb(
   paths: readonly string[],
   out: string,
-  options: PredictOptions,
+  options: RunOptions,
   version: string,
+  around: Surroundings,
   say: Say,
 ): Promise<number> {
   // The solids' library takes a moment to load; only this verb needs it.
@@ -108,7 +112,8 @@ export async function buildVerb(
   const twice = folders.find((folder, k) => folders.indexOf(folder) !== k);
   if (twice !== undefined)
     throw new Refusal(`two jobs would be written to ${twice}; rename one job file`);
-  const built = paths.map((path) => buildJob(loadJob(path).job, options, version));
+  const built: Built[] = [];
+  for (const path of paths) built.push(await buildJob(loadJob(path).job, options, version, around));
   built.forEach(({ job, prediction, files }, k) => {
     const written = writeTogether(folders[k]!, files);
     say(predictionText(job, prediction));
@@ -140,7 +145,8 @@ function differenceLine(
   if (shared.length === 0)
     return `${name(paths[0]!)} and ${name(paths[k]!)} have no need of the same name.`;
   const each = shared.map(
-    (one) => `${one.need} ${chanceText(one.before)} → ${chanceText(one.after)}`,
+    (one) =>
+      `${one.need} ${certainChanceText(one.before, before.digitsAsked)} → ${certainChanceText(one.after, after.digitsAsked)}`,
   );
   return wrapped(
     `Good parts, ${name(paths[0]!)} → ${name(paths[k]!)}: ${each.join('; ')}`,

@@ -7,14 +7,8 @@ import { NEW_EACH_TIME, RECURRENCE_WORDS, RECURS } from './recurrence-words.ts';
 import { sourceWords } from './source-words.ts';
 import { stripPicture } from './strip-picture.ts';
 import { limitsText, per100 } from './verdict-line.ts';
-import {
-  chanceText,
-  deviationText,
-  intervalText,
-  lengthText,
-  levelText,
-  shareText,
-} from './words.ts';
+import { certainChanceText, endsText, meanText } from './certain-words.ts';
+import { lengthText, levelText, shareText } from './words.ts';
 
 /** A need: picture of where it lands, and its numbers in plain words. */
 export function needSection(
@@ -29,7 +23,7 @@ export function needSection(
 <div class="beside">
 <figure>${need.shape === 'radial' ? landingPicture(need, units) : stripPicture(need, units)}</figure>
 <div>
-<p class="chance"> <b>${chanceText(need.chance)}</b> of parts come out right.<br />Wanted: ${levelText(goodEnoughShare)}. ${good ? 'Good enough.' : 'Not good enough yet.'}</p>
+<p class="chance"> <b>${certainChanceText(need, prediction.digitsAsked)}</b> of parts come out right.<br />Wanted: ${levelText(goodEnoughShare)}. ${good ? 'Good enough.' : 'Not good enough yet.'}</p>
 <table class="numbers">
 <tr>
 <th scope="row">Limit</th>
@@ -39,10 +33,10 @@ export function needSection(
 <td>${lengthText(need.nominal, units)}${per100(need)}</td></tr>
 <tr>
 <th scope="row">To be expected (mean)</th>
-<td>${need.moments === 'no mean' ? 'none: too few readings' : `${deviationText(need.mean, units)}${per100(need)}`}</td></tr>
+<td>${need.moments === 'no mean' ? 'none: too few readings' : `${meanText(need, prediction.digitsAsked, units)}${per100(need)}`}</td></tr>
 <tr>
 <th scope="row">95 parts in 100 lie from</th>
-<td>${intervalText(need.interval95, units)}${per100(need)}</td></tr></table>
+<td>${endsText(need, prediction.digitsAsked, units)}${per100(need)}</td></tr></table>
 <h4>What has the largest hand in the scatter</h4>
 <ul class="sources">${need.moments === 'known' ? markup`` : markup`<li>Too few readings of something to tell: trust the interval and the chance.</li>`}${need.shares.slice(0, 3).map((share) => markup`<li><b>${shareText(share.share)}</b> ${sourceWords(prediction, share.source)}</li>`)}</ul>
 <h4>How much of the scatter comes back</h4>

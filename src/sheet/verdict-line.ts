@@ -1,6 +1,7 @@
 import type { Units } from '../job/job.ts';
 import type { NeedPrediction, Prediction } from '../stackup/prediction.ts';
-import { chanceText, lengthText, levelText } from './words.ts';
+import { certainChanceText } from './certain-words.ts';
+import { lengthText, levelText } from './words.ts';
 
 /** Good enough or not, in one sentence, by the need that is least likely met. */
 export function verdictLine(prediction: Prediction, goodEnoughShare: number, units: Units): string {
@@ -8,7 +9,7 @@ export function verdictLine(prediction: Prediction, goodEnoughShare: number, uni
   if (!least) return 'The job names no need, so nothing is predicted.';
   const wanted = levelText(goodEnoughShare);
   const name = `“${least.name}”`;
-  const result = `comes out ${limitsText(least, units)} for ${chanceText(least.chance)} of parts`;
+  const result = `comes out ${limitsText(least, units)} for ${certainChanceText(least, prediction.digitsAsked)} of parts`;
   if (least.chance >= goodEnoughShare)
     return others.length === 0
       ? `Good enough: ${name} ${result} (wanted: ${wanted}).`

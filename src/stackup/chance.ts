@@ -10,6 +10,8 @@ export interface Chance {
   readonly chance95: readonly [number, number];
   /** Standard error, never 0. */
   readonly chanceSe: number;
+  /** How far the trials leave it unsure: the half-width of a 99 % interval. */
+  readonly chanceSure: number;
   /** Certain digits of its smaller side, as for `Figures.digits`. */
   readonly chanceDigits: number;
 }
@@ -19,10 +21,12 @@ export function chanceOf(good: number, count: number): Chance {
   const chance = good / count;
   const chance95 = chanceInterval(good, count, 0.95);
   const chanceSe = Math.sqrt(Math.max(chance * (1 - chance), 1 / count) / count);
+  const chanceSure = Z_995 * chanceSe;
   return {
     chance,
     chance95,
     chanceSe,
-    chanceDigits: chanceDigits(chance, Z_995 * chanceSe, chance95),
+    chanceSure,
+    chanceDigits: chanceDigits(chance, chanceSure, chance95),
   };
 }

@@ -1,7 +1,7 @@
 import { BATCH } from '../num/batch.ts';
 import type { MisfitModel } from '../setup/misfit.ts';
 import type { Source } from '../sources/source.ts';
-import { digitsReached, type MomentsKnown } from './certain.ts';
+import { reachedBy, type MomentsKnown, type Reached } from './certain.ts';
 import { askedOf } from './figure.ts';
 import { modelOf } from './model-of.ts';
 import type { PredictOptions } from './options.ts';
@@ -31,7 +31,8 @@ export interface Predicting {
 export interface Progress {
   readonly blocks: number;
   readonly trials: number;
-  readonly mostTrials: number;
+  /** How many the digits asked are likely to want, and no more than there may be. */
+  readonly likelyTrials: number;
   /** Fewest certain digits of all numbers so far. */
   readonly digits: number;
   readonly digitsAsked: number;
@@ -62,20 +63,25 @@ export function startPredicting(
     });
   };
   const moments = momentsKnown(sources);
-  const reached = (): number =>
-    digitsReached(totals, asked.figures.length, asked.questions.length, moments);
+  // Asked for by whoever runs the trials and by the end of them: once a block is enough.
+  let known: { readonly blocks: number; readonly reached: Reached } | null = null;
+  const reached = (): Reached => {
+    if (known?.blocks !== totals.blocks())
+      known = { blocks: totals.blocks(), reached: reachedBy(totals, moments, digits) };
+    return known.reached;
+  };
   return {
     task,
     keptBlocks,
     work: (block) => workBlock(block, block < keptBlocks ? keep : undefined),
     take: totals.take,
     ended: () =>
-      totals.blocks() >= task.mostBlocks ? 'trials' : reached() >= digits ? 'digits' : null,
+      totals.blocks() >= task.mostBlocks ? 'trials' : reached().digits >= digits ? 'digits' : null,
     progress: () => ({
       blocks: totals.blocks(),
       trials: totals.blocks() * size,
-      mostTrials: task.mostBlocks * size,
-      digits: reached(),
+      likelyTrials: Math.min(task.mostBlocks, totals.blocks() * reached().timesMore) * size,
+      digits: reached().digits,
       digitsAsked: digits,
     }),
     finish: (ended) => {
@@ -86,7 +92,7 @@ export function startPredicting(
         totals,
         moments,
         kept: kept.map((column) => column.subarray(0, done)),
-        ended: ended === 'trials' && reached() >= digits ? 'digits' : ended,
+        ended: ended === 'trials' && reached().digits >= digits ? 'digits' : ended,
         digitsAsked: digits,
       });
     },

@@ -31,6 +31,8 @@ export interface Totals {
   readonly sure: (f: number) => Sure & { readonly u: number };
   readonly plane: (k: number) => PlaneMoments;
   readonly good: readonly number[];
+  readonly figureCount: number;
+  readonly questionCount: number;
   readonly trials: () => number;
 }
 
@@ -67,6 +69,8 @@ export function totalsOf(task: Task): Totals {
   };
   return {
     good,
+    figureCount: figures.length,
+    questionCount: questions.length,
     blocks: () => blocks,
     trials: () => moments[0]?.count ?? blocks * task.batchTrials * task.blockBatches,
     take: (tally) => {

@@ -90,8 +90,11 @@ describe('predict', () => {
     [['predict', PLAIN, '--seed', '-1'], /--seed -1: write a whole number from 0 to 4294967295/],
     [
       ['predict', PLAIN, '--trials', '1e9'],
-      /--trials 1e9: write a whole number from 2000 to 5000000/,
+      /--trials 1e9: write a whole number from 2000 to 20000000/,
     ],
+    [['predict', PLAIN, '--digits', '9'], /--digits 9: write a whole number from 1 to 4/],
+    [['predict', PLAIN, '--seconds', '-3'], /--seconds -3: write a whole number from 1 to 86400/],
+    [['predict', PLAIN, '--threads', '0'], /--threads 0: write a whole number from 1 to 8/],
     [['predict', PLAIN, '--trials', 'NaN'], /--trials NaN/],
     [['predict'], /missing required argument/],
     [['predcit', PLAIN], /Did you mean predict\?/],

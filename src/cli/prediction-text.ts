@@ -168,12 +168,6 @@ function makers(job: Job, prediction: Prediction, need: NeedPrediction): string[
       const note = line === undefined || line.because === null ? '' : ', assumed';
       return [`  ${shareText(share)}`, `${line?.words ?? source} (${line?.text ?? ''}${note})`];
     });
-  const straightGood = chanceText(need.firstOrder.chance);
-  const straight = need.firstOrder.agrees
-    ? 'A straight-line estimate agrees.'
-    : straightGood === chanceText(need.chance)
-      ? ''
-      : `A straight-line estimate would say ${straightGood} good: do not rely on one here.`;
   return [
     `${need.name}: what makes it`,
     ...(need.moments !== 'known'
@@ -182,11 +176,32 @@ function makers(job: Job, prediction: Prediction, need: NeedPrediction): string[
         ? ['  nothing is off']
         : columns(rows, [0]).flatMap((row) => wrapped(row, '        '))),
     ...wrapped(
-      `  Worst case, everything at its limit: ${worstWords(need, job.shop.units)}. ${straight}`.trimEnd(),
+      `  Worst case, everything at its limit: ${worstWords(need, job.shop.units)}. ${straightWords(prediction, need)}`.trimEnd(),
       '  ',
     ),
   ];
 }
+
+/** Whether a straight-line sum would have done, and in what it fails where it does. */
+function straightWords({ sources }: Prediction, need: NeedPrediction): string {
+  const { agrees, chance, timesBad, switching } = need.firstOrder;
+  const words = switching
+    .slice(0, 2)
+    .map((id) => sources.find(({ name }) => name === id)?.words ?? id)
+    .join(', ');
+  const why =
+    words === ''
+      ? ''
+      : ` What touches, or what counts, switches with ${words}, which it cannot see.`;
+  if (timesBad !== null)
+    return `A straight-line estimate would say ${chanceText(chance)} good: there are at least ${timesText(timesBad)} times as many bad parts as that. Do not rely on one here.${why}`;
+  return agrees
+    ? 'A straight-line estimate would do here.'
+    : `A straight-line estimate is off in its 95 % ends: do not rely on one here.${why}`;
+}
+
+const timesText = (times: number): string =>
+  times < 3 ? (Math.floor(times * 2) / 2).toFixed(1) : String(Math.floor(times));
 
 function worstWords(need: NeedPrediction, units: Units): string {
   if (need.shape === 'radial') return deviationText(need.worst[1], units);

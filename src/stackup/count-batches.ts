@@ -5,6 +5,7 @@ import { deviationKey } from '../setup/deviation.ts';
 import type { MisfitModel } from '../setup/misfit.ts';
 import type { Source } from '../sources/source.ts';
 import { allMet } from './all-met.ts';
+import { inputsOf } from './inputs.ts';
 import type { Model } from './model.ts';
 import type { Task } from './tally.ts';
 import { drawBatch } from './trials.ts';
@@ -34,12 +35,9 @@ export function countBatches(
   atNothing: readonly number[],
   wanted: number,
 ): BatchCounts {
-  const used = sources
-    .flatMap((source) => source.deviations.map((k) => ({ k, source })))
-    .sort((a, b) => a.k - b.k);
-  const anew = used.flatMap(({ k, source }, index) =>
+  const anew = inputsOf(sources).flatMap(({ deviation, source }, index) =>
     ANEW.has(source.recurs)
-      ? [{ index, key: deviationKey(deviations[k]!), distribution: source.distribution }]
+      ? [{ index, key: deviationKey(deviations[deviation]!), distribution: source.distribution }]
       : [],
   );
   const met = allMet(asked);

@@ -4,25 +4,25 @@ import { idOf } from '../num/stream.ts';
 import { deviationKey } from '../setup/deviation.ts';
 import type { MisfitModel } from '../setup/misfit.ts';
 import type { Source } from '../sources/source.ts';
+import { inputsOf } from './inputs.ts';
 import type { Model } from './model.ts';
 
 /** The misfit model with a distribution and a stream for each of its deviations. */
 export function modelOf(misfit: MisfitModel, sources: readonly Source[]): Model {
-  const sourceAt = new Map(sources.flatMap((source) => source.deviations.map((k) => [k, source])));
-  const used = [...sourceAt.keys()].sort((a, b) => a - b);
-  const ids = used.map((k) => idOf(deviationKey(misfit.deviations[k]!)));
+  const used = inputsOf(sources);
+  const ids = used.map(({ deviation }) => idOf(deviationKey(misfit.deviations[deviation]!)));
   invariant(new Set(ids).size === ids.length, 'two deviations share a stream');
   // Deviations without a source stay 0: the model sees them, the engine does not draw them.
   const full = new Float64Array(misfit.deviations.length * BATCH);
   return {
-    inputs: used.map((k, index) => ({
+    inputs: used.map(({ source }, index) => ({
       id: ids[index]!,
-      distribution: sourceAt.get(k)!.distribution,
+      distribution: source.distribution,
     })),
     outputCount: misfit.outputCount,
     evaluate: (draws, count, out) => {
-      used.forEach((k, index) => {
-        full.set(draws.subarray(index * BATCH, index * BATCH + count), k * BATCH);
+      used.forEach(({ deviation }, index) => {
+        full.set(draws.subarray(index * BATCH, index * BATCH + count), deviation * BATCH);
       });
       misfit.evaluate(full, count, out);
     },

@@ -1,13 +1,15 @@
 import { normalShareBelow } from '../num/textbook.ts';
+import type { Source } from '../sources/source.ts';
 import type { Judged } from '../setup/judged.ts';
 import { chanceOf } from './chance.ts';
-import { toleranceOf } from './digits.ts';
+import { clauseEight } from './clause-eight.ts';
 import { straightVector } from './first-order.ts';
 import { CLOUD, type Lined } from './predicted.ts';
-import type { Figures, PlainPrediction } from './prediction.ts';
+import type { Figures, FirstOrder, PlainPrediction } from './prediction.ts';
 import type { Told } from './radial.ts';
 import { toldOf } from './told.ts';
-import { worstFigure, worstStraightFigure } from './worst-figure.ts';
+import { worstFigure } from './worst-figure.ts';
+import { worstStraightFigure } from './worst-straight.ts';
 
 /** Standard normal below which 97.5 % lies. */
 const Z_975 = 1.959963984540054;
@@ -17,12 +19,16 @@ export function plain(
   lined: Lined,
   judged: Extract<Judged, { readonly shape: 'plain' }>,
   k: number,
+  sources: readonly Source[],
 ): Omit<PlainPrediction, Told> {
   const { need, at, unit, low, high } = judged;
   const { totals, task, kept } = lined;
   const { lowest, highest } = task.asked.questions[k]!;
   const upper = judged.columnCount === 2 ? at + 1 : at;
   const figures = figuresOf(lined, lowest, at);
+  const chance = chanceOf(totals.good[k]!, totals.trials());
+  const first = straight(lined, at, upper, low, high);
+  const ends = [first.mean - Z_975 * first.sd, first.mean + Z_975 * first.sd] as const;
   return {
     name: need.name,
     kind: need.kind,
@@ -30,8 +36,8 @@ export function plain(
     unit,
     limits: { low, high },
     ...figures,
-    firstOrder: straight(lined, at, upper, low, high, figures),
-    ...chanceOf(totals.good[k]!, totals.trials()),
+    firstOrder: clauseEight(first, ends, figures, chance, lined.line, [at, upper], sources),
+    ...chance,
     sample: Array.from(kept[at]!.subarray(0, CLOUD)),
     largest: upper === at ? null : figuresOf(lined, highest, upper),
   };
@@ -53,22 +59,12 @@ function straight(
   upper: number,
   low: number | null,
   high: number | null,
-  figures: Figures,
-): PlainPrediction['firstOrder'] {
+): Pick<FirstOrder, 'mean' | 'sd' | 'chance'> {
   const { meanX: mean, varX, meanY, varY } = straightVector(model, line, at, upper);
   const [sd, upperSd] = [Math.sqrt(varX), Math.sqrt(varY)];
   const below = low === null ? 0 : shareBelow(low, mean, sd, 0);
   const above = high === null ? 0 : 1 - shareBelow(high, meanY, upperSd, 1);
-  const [from, to] = figures.interval95;
-  const tolerance = toleranceOf(figures.sd, 1);
-  return {
-    mean,
-    sd,
-    chance: Math.max(0, 1 - below - above),
-    agrees:
-      Math.abs(mean - Z_975 * sd - from) <= tolerance &&
-      Math.abs(mean + Z_975 * sd - to) <= tolerance,
-  };
+  return { mean, sd, chance: Math.max(0, 1 - below - above) };
 }
 
 /** Without a spread all of it lies on one side; `onIt` tells which when it lies on the limit. */

@@ -44,8 +44,8 @@ export function predictionOf(
       const shared = shares(k);
       const causes = { moments, ...(moments === 'known' ? shared : { ...shared, shares: [] }) };
       return judged.shape === 'radial'
-        ? { ...radial(lined, judged, k), ...causes }
-        : { ...plain(lined, judged, k), ...causes };
+        ? { ...radial(lined, judged, k, sources), ...causes }
+        : { ...plain(lined, judged, k, sources), ...causes };
     }),
     batch: batchOfParts(misfit, sources, lined),
   };

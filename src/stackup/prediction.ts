@@ -114,13 +114,8 @@ export interface Certainty {
 interface AnyPrediction extends Figures, Chance {
   readonly name: string;
   readonly limits: { readonly low: number | null; readonly high: number | null };
-  /** The straight model, of a radial need that of x and y; its chance of being within the limits; whether its 95 % ends agree (JCGM 101 clause 8, one digit). */
-  readonly firstOrder: {
-    readonly mean: number;
-    readonly sd: number;
-    readonly chance: number;
-    readonly agrees: boolean;
-  };
+  /** The straight model, of a radial need that of x and y. */
+  readonly firstOrder: FirstOrder;
   /**
    * Two readings have no mean and three no standard deviation (JCGM 101 6.4.9): then such figures of
    * the trials mean nothing, there are no shares, and only interval and chance can be told.
@@ -130,6 +125,22 @@ interface AnyPrediction extends Figures, Chance {
   readonly shares: readonly Share[];
   /** The same by how the sources recur. */
   readonly recurring: Readonly<Record<RecurrenceKey, number>>;
+}
+
+/** What first order says, and whether it is good enough here. */
+export interface FirstOrder {
+  readonly mean: number;
+  readonly sd: number;
+  /** Chance of being within the limits. */
+  readonly chance: number;
+  /** By how much its 95 % ends are off those of the trials, and by how much they may be (JCGM 101 clause 8, one digit). */
+  readonly off: readonly [number, number];
+  readonly tolerance: number;
+  readonly agrees: boolean;
+  /** How many times as many bad parts there are, surely, as it says; null when that is not sure to be 1.5 or more. */
+  readonly timesBad: number | null;
+  /** Sources at whose mean a contact switches: the result bends there as at a corner. */
+  readonly switching: readonly string[];
 }
 
 export interface Share {

@@ -1,12 +1,14 @@
 import { chanceWithinRadius, radiusMoments, radiusQuantile } from '../num/radius.ts';
+import type { Source } from '../sources/source.ts';
 import type { Judged } from '../setup/judged.ts';
 import { chanceOf } from './chance.ts';
-import { toleranceOf } from './digits.ts';
+import { clauseEight } from './clause-eight.ts';
 import { straightVector } from './first-order.ts';
 import { CLOUD, type Lined } from './predicted.ts';
 import type { RadialPrediction } from './prediction.ts';
 import { toldOf } from './told.ts';
-import { worstRadius, worstStraightRadius } from './worst.ts';
+import { worstStraightRadius } from './worst-straight.ts';
+import { worstRadius } from './worst.ts';
 
 export type Told = 'shares' | 'recurring' | 'moments';
 
@@ -15,6 +17,7 @@ export function radial(
   { model, line, totals, task, kept }: Lined,
   { need, x: at, high: withinMm }: Extract<Judged, { readonly shape: 'radial' }>,
   k: number,
+  sources: readonly Source[],
 ): Omit<RadialPrediction, Told> {
   const { figures, questions } = task.asked;
   const f = questions[k]!.lowest;
@@ -23,7 +26,7 @@ export function radial(
   const plane = totals.plane(vector);
   const perDegree = 1 / Math.max(1, plane.count - 1);
   const straight = straightVector(model, line, at, at + 1);
-  const { interval95, sd } = told;
+  const chance = chanceOf(totals.good[k]!, totals.trials());
   const [x, y] = [kept[at]!, kept[at + 1]!];
   return {
     name: need.name,
@@ -35,14 +38,16 @@ export function radial(
     ...told,
     worst: worstRadius(model, line, at, at + 1),
     worstLinear: worstStraightRadius(model, line, at, at + 1),
-    firstOrder: {
-      ...radiusMoments(straight),
-      chance: chanceWithinRadius(straight, withinMm),
-      agrees:
-        Math.abs(radiusQuantile(straight, 0.025) - interval95[0]) <= toleranceOf(sd, 1) &&
-        Math.abs(radiusQuantile(straight, 0.975) - interval95[1]) <= toleranceOf(sd, 1),
-    },
-    ...chanceOf(totals.good[k]!, totals.trials()),
+    firstOrder: clauseEight(
+      { ...radiusMoments(straight), chance: chanceWithinRadius(straight, withinMm) },
+      [radiusQuantile(straight, 0.025), radiusQuantile(straight, 0.975)],
+      told,
+      chance,
+      line,
+      [at, at + 1],
+      sources,
+    ),
+    ...chance,
     x: { mean: plane.meanX, sd: Math.sqrt(plane.xx * perDegree) },
     y: { mean: plane.meanY, sd: Math.sqrt(plane.yy * perDegree) },
     covariance: plane.xy * perDegree,

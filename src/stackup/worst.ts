@@ -3,14 +3,93 @@ import type { Straight } from './first-order.ts';
 import type { Model } from './model.ts';
 import { evaluateAt } from './trials.ts';
 
+export type Limits = readonly (readonly [number, number])[];
+
+/** What is sought the greatest of, in the results of one place. */
+export type Score = (result: readonly number[]) => number;
+
+/** The limits of every input; of unbounded ones as in registration.md rule 12. */
+export const limitsOfInputs = (model: Model): Limits =>
+  model.inputs.map(({ distribution }) => limitsOf(distribution));
+
+/** Where as little as possible is off. */
+export const nearestToNothing = (limits: Limits): Float64Array =>
+  Float64Array.from(limits, ([low, high]) => Math.min(high, Math.max(low, 0)));
+
+/** Shares of the way between the limits at which the greatest may lie when it is at no corner. */
+const BETWEEN = [0.5, 0.25, 0.75];
+/** Steps, as shares of the way between the limits, by which a place between them is refined. */
+const REFINED = [1 / 8, 1 / 16, 1 / 32, 1 / 64, 1 / 128];
+
+/**
+ * The greatest score that a search over corners, then over places between the limits, comes to from
+ * `start`. Every change that helps by itself is tried together with the others, and the best alone where
+ * together they do not help. A search, not a proof: never more than the truth.
+ */
+export function climb(model: Model, limits: Limits, start: Float64Array, score: Score): number {
+  const here = start.slice();
+  const reached = { best: score(evaluateAt(model, [here])[0]!) };
+  const corners = (k: number): number[] => [...limits[k]!];
+  while (improved(model, here, reached, score, corners));
+  const isBetween = improved(model, here, reached, score, (k) => {
+    const [low, high] = limits[k]!;
+    return BETWEEN.map((share) => low + share * (high - low));
+  });
+  if (!isBetween) return reached.best;
+  while (improved(model, here, reached, score, corners));
+  for (const step of REFINED) {
+    improved(model, here, reached, score, (k) => {
+      const [low, high] = limits[k]!;
+      return [-1, 1].map((sign) => {
+        return Math.min(high, Math.max(low, here[k]! + sign * step * (high - low)));
+      });
+    });
+  }
+  return reached.best;
+}
+
+/** Moves `here` to the best of the places that single inputs at their `ends` give, if any is better. */
+function improved(
+  model: Model,
+  here: Float64Array,
+  reached: { best: number },
+  score: Score,
+  ends: (k: number) => readonly number[],
+): boolean {
+  const changes = Array.from(here, (value, k) =>
+    ends(k)
+      .filter((end) => end !== value)
+      .map((end) => ({ k, end })),
+  ).flat();
+  const with_ = (some: readonly { readonly k: number; readonly end: number }[]): Float64Array => {
+    const place = here.slice();
+    for (const { k, end } of some) place[k] = end;
+    return place;
+  };
+  const scores = evaluateAt(
+    model,
+    changes.map((change) => with_([change])),
+  ).map(score);
+  const better = changes
+    .map((change, index) => ({ ...change, score: scores[index]! }))
+    .filter((change) => change.score > reached.best)
+    .sort((a, b) => b.score - a.score);
+  if (better.length === 0) return false;
+  // The better of two ends of one input comes last, so that it stays.
+  const places = [with_([...better].reverse()), with_([better[0]!])];
+  const [together, alone] = evaluateAt(model, places).map(score);
+  const best = together! > alone! ? 0 : 1;
+  here.set(places[best]!);
+  reached.best = Math.max(together!, alone!);
+  return true;
+}
+
 /** Directions from which the search for the farthest miss starts. */
 const DIRECTIONS = 16;
 
 /**
- * Least and greatest length of the vector (x, y) of two outputs with every input within its limits:
- * from the corner that the straight model points to in each of 16 directions, inputs are put to
- * their other limit one by one as long as that helps. Unbounded inputs are limited as in rule 12.
- * The greatest is a search, not a proof: a corner that needs two changes at once can be missed.
+ * Least and greatest length of the vector (x, y) of two outputs with every input within its limits, by
+ * searches from the corners that the straight model points to in 16 directions.
  */
 export function worstRadius(
   model: Model,
@@ -18,8 +97,8 @@ export function worstRadius(
   x: number,
   y: number,
 ): readonly [number, number] {
-  const limits = model.inputs.map(({ distribution }) => limitsOf(distribution));
-  const radius = (result: readonly number[]): number => Math.hypot(result[x]!, result[y]!);
+  const limits = limitsOfInputs(model);
+  const radius: Score = (result) => Math.hypot(result[x]!, result[y]!);
   let greatest = 0;
   for (let d = 0; d < DIRECTIONS; d++) {
     const turn = (2 * Math.PI * d) / DIRECTIONS;
@@ -29,70 +108,6 @@ export function worstRadius(
     });
     greatest = Math.max(greatest, climb(model, limits, start, radius));
   }
-  const nearest = Float64Array.from(limits, ([low, high]) => Math.min(high, Math.max(low, 0)));
-  const least = -climb(model, limits, nearest, (result) => -radius(result));
+  const least = -climb(model, limits, nearestToNothing(limits), (result) => -radius(result));
   return [least, greatest];
-}
-
-/**
- * The best score that putting single inputs to one of their limits reaches from `start`.
- */
-export function climb(
-  model: Model,
-  limits: readonly (readonly [number, number])[],
-  start: Float64Array,
-  score: (result: readonly number[]) => number,
-): number {
-  const here = start.slice();
-  let best = score(evaluateAt(model, [here])[0]!);
-  for (;;) {
-    const changes = limits.flatMap(([low, high], k) =>
-      [low, high].filter((end) => end !== here[k]).map((end) => ({ k, end })),
-    );
-    const places = changes.map(({ k, end }) => {
-      const place = here.slice();
-      place[k] = end;
-      return place;
-    });
-    let winner = -1;
-    evaluateAt(model, places).forEach((result, index) => {
-      const value = score(result);
-      if (value > best) {
-        best = value;
-        winner = index;
-      }
-    });
-    if (winner < 0) return best;
-    here[changes[winner]!.k] = changes[winner]!.end;
-  }
-}
-
-/** The same for the straight model: the farthest point of the sum of all inputs' segments. */
-export function worstStraightRadius(
-  model: Model,
-  line: Straight,
-  x: number,
-  y: number,
-): readonly [number, number] {
-  const segments = model.inputs.map(({ distribution }, k) => {
-    const [low, high] = limitsOf(distribution);
-    const [a, b] = [line.slopes[x]![k]!, line.slopes[y]![k]!];
-    return { a, b, middle: (low + high) / 2 - line.means[k]!, half: (high - low) / 2 };
-  });
-  let centreX = line.atMeans[x]!;
-  let centreY = line.atMeans[y]!;
-  for (const { a, b, middle } of segments) {
-    centreX += a * middle;
-    centreY += b * middle;
-  }
-  let farthest = 0;
-  // The sum of segments is convex: its reach in each direction bounds it; 1440 directions are 4e-6 short.
-  const steps = 1440;
-  for (let d = 0; d < steps; d++) {
-    const [c, s] = [Math.cos((2 * Math.PI * d) / steps), Math.sin((2 * Math.PI * d) / steps)];
-    let reach = centreX * c + centreY * s;
-    for (const { a, b, half } of segments) reach += Math.abs(a * c + b * s) * half;
-    farthest = Math.max(farthest, reach);
-  }
-  return [0, farthest];
 }

@@ -8,7 +8,8 @@ import type { Model } from '../../src/stackup/model.ts';
 import { totalShares } from '../../src/stackup/shares.ts';
 import { runTrials } from '../../src/stackup/trials.ts';
 import { straightOf, straightVector } from '../../src/stackup/first-order.ts';
-import { worstRadius, worstStraightRadius } from '../../src/stackup/worst.ts';
+import { worstStraightRadius } from '../../src/stackup/worst-straight.ts';
+import { worstRadius } from '../../src/stackup/worst.ts';
 
 const M = 200_000;
 const normal: Distribution = { kind: 'normal', mean: 0, sd: 1 };

@@ -1,16 +1,20 @@
 import { BATCH } from '../num/batch.ts';
-import type { Judged } from '../setup/judged.ts';
-import type { MisfitModel } from '../setup/misfit.ts';
 import type { Source } from '../sources/source.ts';
-import type { Model } from './model.ts';
-import type { PredictOptions } from './options.ts';
+import { badShares } from './bad-shares.ts';
+import { inputsOf } from './inputs.ts';
+import type { Predicted } from './predicted.ts';
 import type { NeedPrediction, RecurrenceKey, Share } from './prediction.ts';
-import { totalShares, type GroupShare } from './shares.ts';
+import { varianceShares, type GroupShare } from './shares.ts';
 
-/** Most of the trials that serve for shares, in batches; a share of a half is then known to about 0.015. */
-const SHARE_BATCHES = 3;
+/**
+ * Batches that serve for shares: three, by which a share of a half is known to about 0.015, or as many as
+ * cost no more than the trials did.
+ */
+const SHARE_BATCHES = { least: 3, most: 16 };
 /** Scatter below this is the rounding of places of some hundred mm, not an effect of anything. */
 const ROUNDING_MM = 1e-10;
+/** Total effects must add up to so much more than 1, surely, to be called acting together. */
+const FELT = 0.05;
 
 const RECURRENCES: readonly { readonly recurs: Source['recurs']; readonly key: RecurrenceKey }[] = [
   { recurs: 'shop', key: 'shop' },
@@ -21,38 +25,45 @@ const RECURRENCES: readonly { readonly recurs: Source['recurs']; readonly key: R
   { recurs: 'feature', key: 'feature' },
 ];
 
-/** Shares of every need by source and by recurrence, all from one set of pick-freeze trials. */
-export function sharesOf(
-  model: Model,
-  misfit: MisfitModel,
-  sources: readonly Source[],
-  { seed, trials }: PredictOptions,
-): (need: number) => Pick<NeedPrediction, 'shares' | 'recurring'> {
-  const order = sources.flatMap(({ deviations }) => deviations).sort((a, b) => a - b);
-  const inputsOf = (some: readonly Source[]): readonly number[] =>
-    some.flatMap(({ deviations }) => deviations.map((k) => order.indexOf(k)));
-  const kinds = RECURRENCES.map(({ recurs }) =>
-    sources.filter((source) => source.recurs === recurs),
-  );
-  const groups = [...sources.map((source) => inputsOf([source])), ...kinds.map(inputsOf)];
-  const readings = misfit.judged.map(readingOf);
-  const batches = Math.max(2, Math.min(SHARE_BATCHES, Math.floor(trials / BATCH)));
-  const all = totalShares(model, groups, readings, seed, batches, ROUNDING_MM ** 2);
-  return (need) => {
-    const found = all[need]!;
-    const shares: Share[] = sources
-      .map((source, g) => ({ source: source.id, ...found[g]! }))
-      .sort((a, b) => b.share - a.share);
-    const byKind = found.slice(sources.length);
-    return { shares, recurring: recurringOf(byKind) };
-  };
-}
+export type Causes = Pick<NeedPrediction, 'shares' | 'recurring' | 'together'>;
 
-/** What a need's shares are shares of: the length of a radial one, the (first) figure of a plain one. */
-function readingOf(judged: Judged): (out: Float64Array, i: number) => number {
-  if (judged.shape === 'plain') return (out, i) => out[judged.at * BATCH + i]!;
-  const [x, y] = [judged.x * BATCH, (judged.x + 1) * BATCH];
-  return (out, i) => Math.sqrt(out[x + i]! ** 2 + out[y + i]! ** 2);
+/** Shares of every need by source and by recurrence, of its variance and of its bad parts. */
+export function sharesOf(
+  { model, task, totals, kept }: Predicted,
+  sources: readonly Source[],
+): (need: number) => Causes {
+  const inputs = inputsOf(sources);
+  const columnsOf = (isMeant: (source: Source) => boolean): readonly number[] =>
+    inputs.flatMap(({ source }, k) => (isMeant(source) ? [k] : []));
+  const groups = [
+    ...sources.map((one) => columnsOf((source) => source === one)),
+    ...RECURRENCES.map(({ recurs }) => columnsOf((source) => source.recurs === recurs)),
+  ];
+  const { figures, questions } = task.asked;
+  const told = questions.map(({ lowest }) => figures[lowest]!);
+  const affordable = Math.floor(totals.trials() / BATCH / Math.max(1, groups.length));
+  const batches = Math.max(SHARE_BATCHES.least, Math.min(SHARE_BATCHES.most, affordable));
+  const all = varianceShares(
+    model,
+    groups,
+    sources.length,
+    told,
+    task.seed,
+    batches,
+    ROUNDING_MM ** 2,
+  );
+  const bad = badShares(model, task, kept, groups.slice(0, sources.length));
+  return (need) => {
+    const { groups: found, sum, sumSe } = all[need]!;
+    const shares: Share[] = sources
+      .map((source, g) => ({ source: source.id, ...found[g]!, bad: bad[need]?.[g] ?? null }))
+      .sort((a, b) => b.share - a.share);
+    return {
+      shares,
+      recurring: recurringOf(found.slice(sources.length)),
+      together: { sum, se: sumSe, isFelt: sum - 2 * sumSe > 1 + FELT },
+    };
+  };
 }
 
 function recurringOf(shares: readonly GroupShare[]): Readonly<Record<RecurrenceKey, number>> {

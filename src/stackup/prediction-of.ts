@@ -24,7 +24,7 @@ export function predictionOf(
     atNothing: evaluateAt(model, [nothing])[0]!,
   };
   const trials = totals.trials();
-  const shares = sharesOf(model, misfit, sources, { seed: task.seed, trials });
+  const shares = sharesOf(predicted, sources);
   return {
     json: 1,
     job: jobName,

@@ -1,6 +1,8 @@
+import type { BadShare } from './bad-shares.ts';
 import type { MomentsKnown } from './certain.ts';
 import type { Chance } from './chance.ts';
 import type { Ended } from './predicting.ts';
+import type { GroupShare } from './shares.ts';
 
 /** What a prediction says; `--json` prints it as it stands, all lengths mm. */
 export interface Prediction {
@@ -121,10 +123,12 @@ interface AnyPrediction extends Figures, Chance {
    * the trials mean nothing, there are no shares, and only interval and chance can be told.
    */
   readonly moments: MomentsKnown;
-  /** Total-effect variance shares, largest first. */
+  /** Variance shares, the largest total effect first. */
   readonly shares: readonly Share[];
   /** The same by how the sources recur. */
   readonly recurring: Readonly<Record<RecurrenceKey, number>>;
+  /** Sum of the sources' total effects and its standard error: 1 where each acts by itself, surely more where some act together. */
+  readonly together: { readonly sum: number; readonly se: number; readonly isFelt: boolean };
 }
 
 /** What first order says, and whether it is good enough here. */
@@ -143,10 +147,11 @@ export interface FirstOrder {
   readonly switching: readonly string[];
 }
 
-export interface Share {
+/** A source's hand in one need. */
+export interface Share extends GroupShare {
   readonly source: string;
-  readonly share: number;
-  readonly se: number;
+  /** Share of the bad parts that would be good if this were drawn anew; null where bad parts are too rare to tell. */
+  readonly bad: BadShare | null;
 }
 
 export type RecurrenceKey = 'shop' | 'powerUp' | 'setup' | 'part' | 'placing' | 'feature';

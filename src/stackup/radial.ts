@@ -4,13 +4,14 @@ import type { Judged } from '../setup/judged.ts';
 import { chanceOf } from './chance.ts';
 import { clauseEight } from './clause-eight.ts';
 import { straightVector } from './first-order.ts';
+import type { Causes } from './need-shares.ts';
 import { CLOUD, type Lined } from './predicted.ts';
 import type { RadialPrediction } from './prediction.ts';
 import { toldOf } from './told.ts';
 import { worstStraightRadius } from './worst-straight.ts';
 import { worstRadius } from './worst.ts';
 
-export type Told = 'shares' | 'recurring' | 'moments';
+export type Told = keyof Causes | 'moments';
 
 /** All but the causes of need `k`, one that is judged by the length of a vector. */
 export function radial(

@@ -1,82 +1,142 @@
 import { BATCH } from '../num/batch.ts';
 import { invariant } from '../num/invariant.ts';
+import { fillFigure, type Figure } from './figure.ts';
 import type { Model } from './model.ts';
 import { drawBatch } from './trials.ts';
 
-/** A result worked out from the outputs of one trial. */
-export type Reading = (out: Float64Array, i: number) => number;
-
+/** What a group of inputs has to do with the variance of a figure, each with its standard error. */
 export interface GroupShare {
+  /** Total effect: all that the group has a hand in, alone or with others. */
   readonly share: number;
   readonly se: number;
+  /** First-order effect: what it does by itself. */
+  readonly first: number;
+  readonly firstSe: number;
+}
+
+export interface FigureShares {
+  readonly groups: readonly GroupShare[];
+  /** Sum of the total effects of the first `summed` groups: above 1 where some act together. */
+  readonly sum: number;
+  readonly sumSe: number;
 }
 
 /**
- * How much of the variance of each reading each group of inputs has a hand in (total effect), by
- * drawing that group afresh and keeping all else: `mean((f - f_group)^2) / (2 V)`.
- * Source: Jansen, Computer Physics Communications 117 (1999) 35-43; Saltelli et al., ibid. 181
- * (2010) 259-270, table 2 (f). The trials are the first `batches` batches of the prediction itself.
+ * Variance shares of each figure by each group of inputs, by drawing that group afresh and keeping all else.
+ * Total: `mean((f_A - f_AB)^2) / (2 V)`; first order: `mean(f_B (f_AB - f_A)) / V`, f less its mean.
+ * Source: Jansen, Computer Physics Communications 117 (1999) 35-43; Saltelli et al., ibid. 181 (2010)
+ * 259-270, table 2 (f) and (b). The trials are the first `batches` batches of the prediction itself.
  *
  * @param roundingVariance a variance that is not above this is rounding: it has no causes.
- * @returns `shares[reading][group]`
  */
-export function totalShares(
+export function varianceShares(
   model: Model,
   groups: readonly (readonly number[])[],
-  readings: readonly Reading[],
+  summed: number,
+  figures: readonly Figure[],
   seed: number,
   batches: number,
   roundingVariance = 0,
-): readonly (readonly GroupShare[])[] {
+): readonly FigureShares[] {
   invariant(batches > 1, 'shares need two batches or more');
   const columns = model.inputs.length;
-  const draws = new Float64Array(columns * BATCH);
-  const fresh = new Float64Array(columns * BATCH);
+  const [draws, fresh] = [new Float64Array(columns * BATCH), new Float64Array(columns * BATCH)];
+  const mixed = new Float64Array(columns * BATCH);
   const out = new Float64Array(model.outputCount * BATCH);
-  const value = readings.map(() => new Float64Array(BATCH));
-  const sums = readings.map(() => groups.map(() => ({ square: 0, fourth: 0 })));
-  const totals = readings.map(() => ({ sum: 0, square: 0 }));
+  const column = (): Float64Array => new Float64Array(BATCH);
+  const [atA, atB, swing] = [figures.map(column), figures.map(column), figures.map(column)];
+  const value = column();
+  const sums = figures.map(() => groups.map(() => [0, 0, 0, 0]));
+  const swings = figures.map(() => [0, 0]);
+  const totals = figures.map(() => [0, 0]);
+  // Any fixed place near the mean keeps the digits and the first-order estimate quiet.
+  const middle = figures.map(() => 0);
 
   for (let batch = 0; batch < batches; batch++) {
     drawBatch(model, seed, batch, 1, draws);
     drawBatch(model, seed, batch, 2, fresh);
-    model.evaluate(draws, BATCH, out);
-    readings.forEach((reading, r) => {
-      for (let i = 0; i < BATCH; i++) {
-        const v = reading(out, i);
-        value[r]![i] = v;
-        totals[r]!.sum += v;
-        totals[r]!.square += v * v;
-      }
-    });
-    groups.forEach((group, g) => {
-      const saved = group.map((k) => draws.slice(k * BATCH, (k + 1) * BATCH));
-      for (const k of group) draws.set(fresh.subarray(k * BATCH, (k + 1) * BATCH), k * BATCH);
-      model.evaluate(draws, BATCH, out);
-      group.forEach((k, index) => {
-        draws.set(saved[index]!, k * BATCH);
+    const fill = (from: Float64Array, into: readonly Float64Array[]): void => {
+      model.evaluate(from, BATCH, out);
+      figures.forEach((figure, f) => {
+        fillFigure(figure, out, into[f]!, BATCH);
       });
-      readings.forEach((reading, r) => {
-        const into = sums[r]![g]!;
+    };
+    fill(draws, atA);
+    fill(fresh, atB);
+    figures.forEach((_, f) => {
+      if (batch === 0) middle[f] = atA[f]!.reduce((sum, one) => sum + one, 0) / BATCH;
+      for (const values of [atA[f]!, atB[f]!]) {
         for (let i = 0; i < BATCH; i++) {
-          const off = reading(out, i) - value[r]![i]!;
-          into.square += off * off;
-          into.fourth += off * off * off * off;
+          values[i]! -= middle[f]!;
+          totals[f]![0]! += values[i]!;
+          totals[f]![1]! += values[i]! * values[i]!;
         }
+      }
+      swing[f]!.fill(0);
+    });
+    mixed.set(draws);
+    groups.forEach((group, g) => {
+      for (const k of group) mixed.set(fresh.subarray(k * BATCH, (k + 1) * BATCH), k * BATCH);
+      model.evaluate(mixed, BATCH, out);
+      for (const k of group) mixed.set(draws.subarray(k * BATCH, (k + 1) * BATCH), k * BATCH);
+      figures.forEach((figure, f) => {
+        fillFigure(figure, out, value, BATCH);
+        addSwings(value, middle[f]!, atA[f]!, atB[f]!, sums[f]![g]!, g < summed ? swing[f]! : null);
       });
+    });
+    figures.forEach((_, f) => {
+      for (let i = 0; i < BATCH; i++) {
+        swings[f]![0]! += swing[f]![i]!;
+        swings[f]![1]! += swing[f]![i]! ** 2;
+      }
     });
   }
 
   const n = batches * BATCH;
-  return readings.map((_, r) => {
-    const { sum, square } = totals[r]!;
-    const variance = (square - (sum * sum) / n) / (n - 1);
-    return groups.map((__, g) => {
-      const each = sums[r]![g]!;
-      if (variance <= roundingVariance) return { share: 0, se: 0 };
-      const mean = each.square / n;
-      const spread = Math.sqrt(Math.max(0, each.fourth / n - mean * mean) / n);
-      return { share: mean / (2 * variance), se: spread / (2 * variance) };
-    });
+  return figures.map((_, f): FigureShares => {
+    const [sum, square] = totals[f]! as [number, number];
+    const variance = (square - (sum * sum) / (2 * n)) / (2 * n - 1);
+    const isRounding = variance <= roundingVariance;
+    const ratio = (total: number, squares: number, per: number): readonly [number, number] => {
+      if (isRounding) return [0, 0];
+      const mean = total / n;
+      return [mean / per, Math.sqrt(Math.max(0, squares / n - mean * mean) / n) / per];
+    };
+    const [all, allSe] = ratio(swings[f]![0]!, swings[f]![1]!, 2 * variance);
+    return {
+      sum: all,
+      sumSe: allSe,
+      groups: sums[f]!.map(([swung, swungSquares, own, ownSquares]) => {
+        const [share, se] = ratio(swung!, swungSquares!, 2 * variance);
+        const [first, firstSe] = ratio(own!, ownSquares!, variance);
+        return { share, se, first, firstSe };
+      }),
+    };
   });
+}
+
+/** Adds one batch of one figure and one group: squared swings, and swings times the fresh value. */
+function addSwings(
+  value: Float64Array,
+  middle: number,
+  atA: Float64Array,
+  atB: Float64Array,
+  into: number[],
+  swing: Float64Array | null,
+): void {
+  let [swung, swungSquares, own, ownSquares] = [0, 0, 0, 0];
+  for (let i = 0; i < BATCH; i++) {
+    const off = value[i]! - middle - atA[i]!;
+    const square = off * off;
+    const product = off * atB[i]!;
+    swung += square;
+    swungSquares += square * square;
+    own += product;
+    ownSquares += product * product;
+    if (swing !== null) swing[i]! += square;
+  }
+  into[0]! += swung;
+  into[1]! += swungSquares;
+  into[2]! += own;
+  into[3]! += ownSquares;
 }

@@ -5,7 +5,6 @@ import { BATCH } from '../../src/num/batch.ts';
 import type { Distribution } from '../../src/num/distribution.ts';
 import { momentsOf, shortestInterval, symmetricInterval } from '../num/sorted.ts';
 import type { Model } from '../../src/stackup/model.ts';
-import { totalShares } from '../../src/stackup/shares.ts';
 import { runTrials } from '../../src/stackup/trials.ts';
 import { straightOf, straightVector } from '../../src/stackup/first-order.ts';
 import { worstStraightRadius } from '../../src/stackup/worst-straight.ts';
@@ -93,41 +92,6 @@ describe('JCGM 101 clause 9.2, additive models', () => {
       return runTrials(only, 4, 3_000)[0]!;
     };
     expect(first([normal, normal, rectangular(1)])).toEqual(first([normal]));
-  });
-});
-
-describe('shares', () => {
-  const uniform: Distribution = { kind: 'rectangular', low: -Math.PI, high: Math.PI };
-  it('are those of Ishigami, a = 7, b = 0.1', () => {
-    // Source: tests/reference/uncertainty.md 5: ST = 0.5575889, 0.4424111, 0.2436837.
-    const model: Model = {
-      inputs: [0, 1, 2].map((id) => ({ id, distribution: uniform })),
-      outputCount: 1,
-      evaluate: (draws, count, out) => {
-        for (let i = 0; i < count; i++) {
-          const [a, b, c] = [draws[i]!, draws[BATCH + i]!, draws[2 * BATCH + i]!];
-          out[i] = Math.sin(a) + 7 * Math.sin(b) ** 2 + 0.1 * c ** 4 * Math.sin(a);
-        }
-      },
-    };
-    const [found] = totalShares(model, [[0], [1], [2], [0, 1, 2]], [(out, i) => out[i]!], 1, 64);
-    [0.5575889, 0.4424111, 0.2436837, 1].forEach((share, k) => {
-      expect(found![k]!.se).toBeLessThan(0.01);
-      expect(Math.abs(found![k]!.share - share)).toBeLessThan(4 * found![k]!.se + 4 * share * 0.01);
-    });
-  });
-
-  it('are nil for an input that has no effect, and nil all over for a constant', () => {
-    const model: Model = {
-      inputs: [0, 1].map((id) => ({ id, distribution: normal })),
-      outputCount: 1,
-      evaluate: (draws, count, out) => {
-        out.set(draws.subarray(0, count));
-      },
-    };
-    const [found, constant] = totalShares(model, [[0], [1]], [(out, i) => out[i]!, () => 3], 1, 4);
-    expect(found![1]).toEqual({ share: 0, se: 0 });
-    expect(constant![0]).toEqual({ share: 0, se: 0 });
   });
 });
 

@@ -46,6 +46,9 @@ describe('a prediction', () => {
         source: 'blank width',
         share: expect.closeTo(1, 1) as number,
         se: expect.any(Number) as number,
+        first: expect.closeTo(1, 1) as number,
+        firstSe: expect.any(Number) as number,
+        bad: { share: expect.closeTo(1, 0) as number, se: expect.any(Number) as number },
       },
     ]);
     expect(need).toMatchObject({

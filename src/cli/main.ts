@@ -66,6 +66,10 @@ function command(): Command {
       )
       .option('--trials <number>', 'try no more blanks than this', trialsFrom)
       .option('--seconds <number>', 'stop trying after this time', secondsFrom)
+      .option(
+        '--gauge <spread>',
+        'also tell what measuring every part with a gauge that is off by so much would do, such as ±0.03',
+      )
       .option('--threads <number>', 'how many threads try blanks; changes no figure', threadsFrom);
 
   run(program.command('predict'))

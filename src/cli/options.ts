@@ -1,3 +1,7 @@
+import type { Distribution } from '../num/distribution.ts';
+import { sdOf } from '../num/spread-of.ts';
+import { LENGTH } from '../job/text/length.ts';
+import { readSpread } from '../job/text/spread.ts';
 import { Refusal } from './exit.ts';
 import type { RunOptions } from './run-prediction.ts';
 
@@ -17,17 +21,23 @@ export interface WrittenOptions {
   readonly trials?: number;
   readonly seconds?: number;
   readonly threads?: number;
+  /** As spreads are written in job files. */
+  readonly gauge?: string;
 }
 
-/** @param cores how many threads this computer can run at a time. */
+/**
+ * @param cores how many threads this computer can run at a time.
+ * @throws Refusal when the gauge is not one.
+ */
 export function runOptions(written: WrittenOptions, cores: number): RunOptions {
-  const { seed, digits, trials, seconds, threads } = written;
+  const { seed, digits, trials, seconds, threads, gauge } = written;
   return {
     seed,
     digits: digits ?? DEFAULT_DIGITS,
     trials: trials ?? (digits === undefined ? DEFAULT_TRIALS : TRIALS.most),
     seconds: seconds ?? null,
     threads: threads ?? Math.min(cores, THREADS.most),
+    ...(gauge === undefined ? {} : { gauge: gaugeFrom(gauge) }),
   };
 }
 
@@ -49,6 +59,18 @@ export function digitsFrom(text: string): number {
 /** @throws Refusal unless `text` is a time to wait. */
 export function secondsFrom(text: string): number {
   return wholeNumber('--seconds', text, SECONDS.least, SECONDS.most);
+}
+
+/** @throws Refusal unless `text` tells how far off a gauge may be, as spreads are written in job files. */
+function gaugeFrom(text: string): Distribution {
+  const read = readSpread(LENGTH, text);
+  if (!read.ok) {
+    const [fault] = read.faults;
+    throw new Refusal(`--gauge: ${fault!.message}; ${fault!.instead}`);
+  }
+  const { distribution } = read.value;
+  if (Number.isFinite(sdOf(distribution))) return distribution;
+  throw new Refusal(`--gauge ${text}: so few readings have no standard deviation; write ±0.03`);
 }
 
 /** @throws Refusal unless `text` is a number of threads. */

@@ -1,24 +1,17 @@
 import { unreachable } from '../num/invariant.ts';
 import type { Job, Units } from '../job/job.ts';
 import { placingsOf } from '../setup/place.ts';
-import {
-  chanceText,
-  deviationText,
-  intervalText,
-  lengthText,
-  levelText,
-  shareText,
-} from '../sheet/words.ts';
+import { chanceText, lengthText, levelText } from '../sheet/words.ts';
 import type {
   BatchPrediction,
   Figures,
   NeedPrediction,
   Prediction,
-  SourceLine,
 } from '../stackup/prediction.ts';
 import { certainChanceText, endsText, meanText } from '../sheet/certain-words.ts';
 import { metBy } from '../verdict/needs-met.ts';
 import { columns, wrapped } from './lines.ts';
+import { makers } from './need-text.ts';
 
 /** A prediction for a person at a terminal: verdict per need, what makes it, what was assumed. */
 export function predictionText(job: Job, prediction: Prediction): string {
@@ -148,65 +141,26 @@ function limitWords(low: number | null, high: number | null, units: Units): stri
   return `${lengthText(low, units).split(' ')[0]!}..${lengthText(high, units)}`;
 }
 
-function batchLines({ partCount, allGood, expectedBad }: BatchPrediction): string[] {
+function batchLines({ partCount, allGood, expectedBad, rest }: BatchPrediction): string[] {
   if (partCount === 1) return [];
   return wrapped(
-    `of ${partCount} parts made with one set-up, all come out right with a chance of ${chanceText(allGood)}; ${Number(expectedBad.toPrecision(2))} of them are expected not to.`,
+    `of ${partCount} parts made with one set-up, all come out right with a chance of ${chanceText(allGood)}; ${Number(expectedBad.toPrecision(2))} of them are expected not to.${restWords(rest)}`,
     '  ',
   );
 }
 
-/** The three biggest sources of one need, in words. */
-function makers(job: Job, prediction: Prediction, need: NeedPrediction): string[] {
-  const lineOf = (name: string): SourceLine | undefined =>
-    prediction.sources.find((source) => source.name === name);
-  const rows = need.shares
-    .filter(({ share }) => share > 0)
-    .slice(0, 3)
-    .map(({ source, share }) => {
-      const line = lineOf(source);
-      const note = line === undefined || line.because === null ? '' : ', assumed';
-      return [`  ${shareText(share)}`, `${line?.words ?? source} (${line?.text ?? ''}${note})`];
-    });
-  return [
-    `${need.name}: what makes it`,
-    ...(need.moments !== 'known'
-      ? wrapped(`  ${FEW_READINGS[need.moments]}`, '  ')
-      : rows.length === 0
-        ? ['  nothing is off']
-        : columns(rows, [0]).flatMap((row) => wrapped(row, '        '))),
-    ...wrapped(
-      `  Worst case, everything at its limit: ${worstWords(need, job.shop.units)}. ${straightWords(prediction, need)}`.trimEnd(),
-      '  ',
-    ),
-  ];
-}
-
-/** Whether a straight-line sum would have done, and in what it fails where it does. */
-function straightWords({ sources }: Prediction, need: NeedPrediction): string {
-  const { agrees, chance, timesBad, switching } = need.firstOrder;
-  const words = switching
-    .slice(0, 2)
-    .map((id) => sources.find(({ name }) => name === id)?.words ?? id)
-    .join(', ');
-  const why =
-    words === ''
+function restWords(rest: BatchPrediction['rest']): string {
+  if (rest === null) return '';
+  const { firstGood, firstCorrected } = rest;
+  const said = [
+    firstGood === null
       ? ''
-      : ` What touches, or what counts, switches with ${words}, which it cannot see.`;
-  if (timesBad !== null)
-    return `A straight-line estimate would say ${chanceText(chance)} good: there are at least ${timesText(timesBad)} times as many bad parts as that. Do not rely on one here.${why}`;
-  return agrees
-    ? 'A straight-line estimate would do here.'
-    : `A straight-line estimate is off in its 95 % ends: do not rely on one here.${why}`;
-}
-
-const timesText = (times: number): string =>
-  times < 3 ? (Math.floor(times * 2) / 2).toFixed(1) : String(Math.floor(times));
-
-function worstWords(need: NeedPrediction, units: Units): string {
-  if (need.shape === 'radial') return deviationText(need.worst[1], units);
-  const greatest = (need.largest ?? need).worst[1];
-  return intervalText([need.worst[0], greatest], units);
+      : ` With the first measured and found good, the rest come out right with ${chanceText(firstGood.chance)};`,
+    firstCorrected === null
+      ? ''
+      : ` when every need is corrected by what the first part measures, with ${chanceText(firstCorrected.chance)}.`,
+  ];
+  return said.join('').replace(/;$/, '.');
 }
 
 const ENDED: Readonly<Record<Prediction['ended'], string>> = {
@@ -215,12 +169,6 @@ const ENDED: Readonly<Record<Prediction['ended'], string>> = {
   seconds: ', stopped when the time was up',
   interrupted: ', STOPPED BEFORE ITS END: this is what was known by then',
 };
-
-const FEW_READINGS = {
-  'no sd':
-    'three readings of something have no standard deviation: trust the interval and the chance',
-  'no mean': 'two readings of something have no mean: trust the interval and the chance',
-} as const;
 
 function assumedLines(prediction: Prediction): string[] {
   const assumed = prediction.sources.filter((source) => source.because !== null);

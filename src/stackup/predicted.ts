@@ -15,6 +15,8 @@ export interface Predicted {
   readonly kept: readonly Float64Array[];
   readonly ended: Ended;
   readonly digitsAsked: number;
+  /** Standard uncertainty of the gauge that parts are measured with, mm; null without one. */
+  readonly gaugeSd: number | null;
 }
 
 /** The same with its straight line and the results with nothing off. */

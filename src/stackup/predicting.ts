@@ -1,4 +1,5 @@
 import { BATCH } from '../num/batch.ts';
+import { sdOf } from '../num/spread-of.ts';
 import type { MisfitModel } from '../setup/misfit.ts';
 import type { Source } from '../sources/source.ts';
 import { reachedBy, type MomentsKnown, type Reached } from './certain.ts';
@@ -94,6 +95,7 @@ export function startPredicting(
         kept: kept.map((column) => column.subarray(0, done)),
         ended: ended === 'trials' && reached().digits >= digits ? 'digits' : ended,
         digitsAsked: digits,
+        gaugeSd: options.gauge === undefined ? null : sdOf(options.gauge),
       });
     },
   };

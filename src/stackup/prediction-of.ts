@@ -1,13 +1,18 @@
+import type { Judged } from '../setup/judged.ts';
 import type { MisfitModel } from '../setup/misfit.ts';
 import type { Source } from '../sources/source.ts';
 import { batchOfParts } from './batch-of-parts.ts';
+import { measuredWith } from './measured.ts';
 import { straightOf } from './first-order.ts';
 import { sharesOf } from './need-shares.ts';
 import { plain } from './plain.ts';
 import type { Lined, Predicted } from './predicted.ts';
-import type { NeedPrediction, Prediction } from './prediction.ts';
+import type { Measured, NeedPrediction, Prediction } from './prediction.ts';
 import { radial } from './radial.ts';
 import { evaluateAt } from './trials.ts';
+
+/** A turn is not read with a gauge of lengths. */
+const isTurn = (judged: Judged): boolean => judged.shape === 'plain' && judged.unit !== 'mm';
 
 /** All that can be said of a set-up once its trials have ended. */
 export function predictionOf(
@@ -24,6 +29,11 @@ export function predictionOf(
     atNothing: evaluateAt(model, [nothing])[0]!,
   };
   const trials = totals.trials();
+  const { gaugeSd, kept } = predicted;
+  const measured = (judged: Judged): Measured | null =>
+    gaugeSd === null || gaugeSd === 0 || isTurn(judged)
+      ? null
+      : measuredWith(gaugeSd, judged, kept, task.seed);
   const shares = sharesOf(predicted, sources);
   return {
     json: 1,
@@ -42,7 +52,11 @@ export function predictionOf(
     })),
     needs: misfit.judged.map((judged, k): NeedPrediction => {
       const shared = shares(k);
-      const causes = { moments, ...(moments === 'known' ? shared : { ...shared, shares: [] }) };
+      const causes = {
+        moments,
+        measured: measured(judged),
+        ...(moments === 'known' ? shared : { ...shared, shares: [] }),
+      };
       return judged.shape === 'radial'
         ? { ...radial(lined, judged, k, sources), ...causes }
         : { ...plain(lined, judged, k, sources), ...causes };

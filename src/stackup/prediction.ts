@@ -74,6 +74,8 @@ export interface RadialPrediction extends AnyPrediction {
   readonly x: { readonly mean: number; readonly sd: number };
   readonly y: { readonly mean: number; readonly sd: number };
   readonly covariance: number;
+  /** Where 95 % of the misses lie, seen in the plane. */
+  readonly region95: Region;
   /** A few hundred of the trials (x, y), mm, blank frame: where the back lands around the front. */
   readonly cloud: readonly (readonly [number, number])[];
 }
@@ -113,6 +115,37 @@ export interface Certainty {
   readonly high: number;
 }
 
+/** An ellipse and a rectangle about the mean of a vector, each holding 95 % of it (JCGM 102:2011). */
+export interface Region {
+  /** Half-axes `kp` standard deviations long; the first turned by so much from X, counter-clockwise. */
+  readonly ellipse: {
+    readonly kp: number;
+    readonly alongMm: number;
+    readonly acrossMm: number;
+    readonly turnRad: number;
+  };
+  readonly rectangle: { readonly kq: number; readonly halfXMm: number; readonly halfYMm: number };
+}
+
+/** What measuring every part with a gauge would do (JCGM 106:2012). */
+export interface Measured {
+  /** Standard uncertainty of the gauge, in the need's unit. */
+  readonly gaugeSd: number;
+  readonly asIs: Risks;
+  /** How far inside the limits a part must read to be accepted when guarded. */
+  readonly guardMm: number;
+  readonly guarded: Risks;
+}
+
+/** Shares of all parts. */
+export interface Risks {
+  readonly accepted: number;
+  /** Bad, and accepted all the same: the consumer's risk. */
+  readonly falseAccept: number;
+  /** Good, and rejected all the same: the producer's risk. */
+  readonly falseReject: number;
+}
+
 interface AnyPrediction extends Figures, Chance {
   readonly name: string;
   readonly limits: { readonly low: number | null; readonly high: number | null };
@@ -123,6 +156,8 @@ interface AnyPrediction extends Figures, Chance {
    * the trials mean nothing, there are no shares, and only interval and chance can be told.
    */
   readonly moments: MomentsKnown;
+  /** What measuring with the gauge that was named would do; null when none was. */
+  readonly measured: Measured | null;
   /** Variance shares, the largest total effect first. */
   readonly shares: readonly Share[];
   /** The same by how the sources recur. */

@@ -7,11 +7,12 @@ import { straightVector } from './first-order.ts';
 import type { Causes } from './need-shares.ts';
 import { CLOUD, type Lined } from './predicted.ts';
 import type { RadialPrediction } from './prediction.ts';
+import { regionOf } from './region.ts';
 import { toldOf } from './told.ts';
 import { worstStraightRadius } from './worst-straight.ts';
 import { worstRadius } from './worst.ts';
 
-export type Told = keyof Causes | 'moments';
+export type Told = keyof Causes | 'moments' | 'measured';
 
 /** All but the causes of need `k`, one that is judged by the length of a vector. */
 export function radial(
@@ -52,6 +53,7 @@ export function radial(
     x: { mean: plane.meanX, sd: Math.sqrt(plane.xx * perDegree) },
     y: { mean: plane.meanY, sd: Math.sqrt(plane.yy * perDegree) },
     covariance: plane.xy * perDegree,
+    region95: regionOf(plane, x, y),
     cloud: Array.from({ length: Math.min(CLOUD, x.length) }, (_, i) => [x[i]!, y[i]!] as const),
   };
 }

@@ -59,6 +59,7 @@ function needPrediction(need: Need, chance: number, sizeMm: number): NeedPredict
     chanceSe: 0.0001,
     chanceSure: 0.00026,
     moments: 'known',
+    measured: null,
     chance95: [chance - 0.002, Math.min(1, chance + 0.002)],
     chanceDigits: 1,
     sure: { mean: 0.001, sd: 0.001, low: 0.001, high: 0.001 },
@@ -95,6 +96,10 @@ function needPrediction(need: Need, chance: number, sizeMm: number): NeedPredict
     x: { mean: 0.2 * sizeMm, sd: 1.2 * sizeMm },
     y: { mean: -0.1 * sizeMm, sd: 0.8 * sizeMm },
     covariance: 0.3 * sizeMm ** 2,
+    region95: {
+      ellipse: { kp: 2.45, alongMm: 3 * sizeMm, acrossMm: 1.9 * sizeMm, turnRad: 0.2 },
+      rectangle: { kq: 2.24, halfXMm: 2.7 * sizeMm, halfYMm: 1.8 * sizeMm },
+    },
     cloud: Array.from({ length: 300 }, (_, k) => sunflower(k, sizeMm)),
   };
 }

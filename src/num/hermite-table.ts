@@ -14,7 +14,9 @@ export function hermiteAt({ from, step, nodes }: HermiteTable, x: number): numbe
   if (place >= last) return 1;
   const k = place | 0;
   const u = place - k;
-  const [a, da, b, db] = [nodes[2 * k]!, nodes[2 * k + 1]!, nodes[2 * k + 2]!, nodes[2 * k + 3]!];
-  const c = b - a;
+  const a = nodes[2 * k]!;
+  const da = nodes[2 * k + 1]!;
+  const db = nodes[2 * k + 3]!;
+  const c = nodes[2 * k + 2]! - a;
   return a + u * (da + u * (3 * c - 2 * da - db + u * (da + db - 2 * c)));
 }

@@ -82,7 +82,9 @@ function evaluate(model: Model, { standard }: Points): Evaluated {
 function valuesOf(figure: Figure, { results }: Evaluated): Float64Array {
   if (figure.kind === 'column') return results[figure.at]!;
   const [x, y] = [results[figure.x]!, results[figure.x + 1]!];
-  return x.map((value, i) => Math.sqrt(value * value + y[i]! * y[i]!));
+  const lengths = new Float64Array(x.length);
+  for (let i = 0; i < x.length; i++) lengths[i] = Math.sqrt(x[i]! * x[i]! + y[i]! * y[i]!);
+  return lengths;
 }
 
 /** The limits that any question puts to a figure. */

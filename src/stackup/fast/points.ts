@@ -46,26 +46,39 @@ const PADDING_LANE = 5;
 
 /** All points of one input, spread as the model has it now. */
 export function placed(distribution: Distribution, standard: Float64Array): Float64Array {
+  const draws = new Float64Array(standard.length);
   switch (distribution.kind) {
-    case 'normal': {
-      const { mean, sd } = distribution;
-      return standard.map((z) => mean + sd * z);
-    }
+    case 'normal':
+      fillScaled(standard, distribution.mean, distribution.sd, draws);
+      break;
     case 'half-normal':
-      return standard.map((z) => distribution.sigma * z);
-    case 'rectangular': {
-      const { low, high } = distribution;
-      return standard.map((share) => low + (high - low) * share);
-    }
+      fillScaled(standard, 0, distribution.sigma, draws);
+      break;
+    case 'rectangular':
+      fillScaled(standard, distribution.low, distribution.high - distribution.low, draws);
+      break;
     case 'exactly':
     case 'triangular':
     case 'arcsine':
     case 'either':
-    case 'scaled-t':
-      return standard.map(quantileOf(distribution));
+    case 'scaled-t': {
+      const quantile = quantileOf(distribution);
+      for (let i = 0; i < draws.length; i++) draws[i] = quantile(standard[i]!);
+      break;
+    }
     default:
-      return unreachable(distribution);
+      unreachable(distribution);
   }
+  return draws;
+}
+
+function fillScaled(
+  standard: Float64Array,
+  from: number,
+  scale: number,
+  draws: Float64Array,
+): void {
+  for (let i = 0; i < draws.length; i++) draws[i] = from + scale * standard[i]!;
 }
 
 type Form = 'normal' | 'half-normal' | 'share';

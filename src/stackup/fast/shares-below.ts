@@ -1,6 +1,5 @@
 import { hermiteAt } from '../../num/hermite-table.ts';
-import { normalShare } from '../../num/normal-share.ts';
-import { meanOf } from '../../num/spread-of.ts';
+import { meanOf, sdOf } from '../../num/spread-of.ts';
 import { shareOfSum, varianceOfTerm, type Term } from '../../num/sum-share.ts';
 import type { Figure } from '../figure.ts';
 import type { Model } from '../model.ts';
@@ -21,7 +20,7 @@ const WORTH = 0.1;
 /**
  * Averages over the inputs of constant slope exactly, point by point, so that shares are smooth functions of
  * the points; null where those inputs hardly count. Of a column: its value less their sum, and the exact
- * distribution of that sum. Of a length: the normal ones among them, along the direction in which they scatter most.
+ * distribution of that sum. Of a length: those among them that move it along one direction only.
  */
 export function smoothed(
   model: Model,
@@ -67,52 +66,99 @@ function length(
   results: readonly Float64Array[],
   sd: number,
 ): ShareBelow | null {
-  const normals = normalsOf(model, slopes[x]!, slopes[x + 1]!);
-  let [xx, yy, xy] = [0, 0, 0];
-  for (const { a, b, own } of normals) {
-    xx += a * a * own * own;
-    yy += b * b * own * own;
-    xy += a * b * own * own;
-  }
-  const turn = 0.5 * Math.atan2(2 * xy, xx - yy);
-  const [c, s] = [Math.cos(turn), Math.sin(turn)];
-  const scatter = Math.sqrt(Math.max(0, c * c * xx + 2 * c * s * xy + s * s * yy));
-  if (scatter < WORTH * sd) return null;
+  const moving = movingBoth(model, slopes[x]!, slopes[x + 1]!);
+  const [best] = [0, Math.PI / 2, longSide(moving)]
+    .map((turn, k) => along(moving, turn, k === 2, FAINT * sd))
+    .sort((one, other) => other.variance - one.variance);
+  const { c, s, inputs, variance } = best!;
+  if (Math.sqrt(variance) < WORTH * sd) return null;
   const [atX, atY] = [results[x]!, results[x + 1]!];
-  const along = Float64Array.from(atX, (value, i) => c * value + s * atY[i]!);
-  const across = Float64Array.from(atX, (value, i) => c * atY[i]! - s * value);
-  for (const { input, a, b, mean } of normals) {
-    const drawn = draws[input]!;
-    const slope = c * a + s * b;
-    for (let i = 0; i < along.length; i++) along[i]! -= slope * (drawn[i]! - mean);
+  const rest = new Float64Array(atX.length);
+  const across = new Float64Array(atX.length);
+  for (let i = 0; i < atX.length; i++) {
+    rest[i] = c * atX[i]! + s * atY[i]!;
+    across[i] = c * atY[i]! - s * atX[i]!;
   }
-  const per = 1 / scatter;
+  for (const { input, slope, mean } of inputs) {
+    const drawn = draws[input]!;
+    for (let i = 0; i < rest.length; i++) rest[i]! -= slope * (drawn[i]! - mean);
+  }
+  const table = shareOfSum(
+    inputs.map(({ input, slope }) => termOf(model.inputs[input]!.distribution, slope)!),
+  );
   return (i, value) => {
     const half = value * value - across[i]! * across[i]!;
     if (half <= 0 || value <= 0) return 0;
     const root = Math.sqrt(half);
-    return normalShare((root - along[i]!) * per) - normalShare((-root - along[i]!) * per);
+    return hermiteAt(table, root - rest[i]!) - hermiteAt(table, -root - rest[i]!);
   };
 }
 
-/** Normal inputs whose slopes on x and y are both constant; no effect is constant too. */
-function normalsOf(
-  model: Model,
-  onX: readonly ConstantSlope[],
-  onY: readonly ConstantSlope[],
-): readonly {
+/** What an input moves across the direction must be less than this part of the figure's scatter. */
+const FAINT = 0.003;
+
+interface Moving {
   readonly input: number;
   readonly a: number;
   readonly b: number;
   readonly mean: number;
-  readonly own: number;
-}[] {
-  const slopeOf = (list: readonly ConstantSlope[], input: number): number | null =>
-    list.find((one) => one.input === input)?.slope ?? null;
-  return model.inputs.flatMap(({ distribution }, input) => {
-    if (distribution.kind !== 'normal') return [];
-    const [a, b] = [slopeOf(onX, input), slopeOf(onY, input)];
-    if (a === null || b === null) return [];
-    return [{ input, a, b, mean: distribution.mean, own: distribution.sd }];
+  readonly variance: number;
+  readonly isNormal: boolean;
+}
+
+/** Inputs whose slopes on x and y are both constant, and not both nought. */
+function movingBoth(
+  model: Model,
+  onX: readonly ConstantSlope[],
+  onY: readonly ConstantSlope[],
+): readonly Moving[] {
+  const onBoth = new Map(onY.map(({ input, slope }) => [input, slope]));
+  return onX.flatMap(({ input, slope: a }): Moving[] => {
+    const b = onBoth.get(input);
+    if (b === undefined || (a === 0 && b === 0)) return [];
+    const { distribution } = model.inputs[input]!;
+    const [mean, variance] = [meanOf(distribution), sdOf(distribution) ** 2];
+    return [{ input, a, b, mean, variance, isNormal: distribution.kind === 'normal' }];
   });
+}
+
+/** Direction in which the normal ones among the inputs scatter most; across it they scatter independently. */
+function longSide(moving: readonly Moving[]): number {
+  let [xx, yy, xy] = [0, 0, 0];
+  for (const { a, b, variance, isNormal } of moving) {
+    if (!isNormal) continue;
+    xx += a * a * variance;
+    yy += b * b * variance;
+    xy += a * b * variance;
+  }
+  return 0.5 * Math.atan2(2 * xy, xx - yy);
+}
+
+/** Inputs that can be averaged along a direction: those that move nothing across it, and there all normal ones. */
+function along(
+  moving: readonly Moving[],
+  turn: number,
+  isLongSide: boolean,
+  faint: number,
+): {
+  readonly c: number;
+  readonly s: number;
+  readonly inputs: readonly {
+    readonly input: number;
+    readonly slope: number;
+    readonly mean: number;
+  }[];
+  readonly variance: number;
+} {
+  const [c, s] = [Math.cos(turn), Math.sin(turn)];
+  const usable = moving.filter(
+    ({ a, b, variance, isNormal }) =>
+      (isLongSide && isNormal) || Math.abs(c * b - s * a) * Math.sqrt(variance) < faint,
+  );
+  return {
+    c,
+    s,
+    inputs: usable.map(({ input, a, b, mean }) => ({ input, slope: c * a + s * b, mean })),
+    variance: usable.reduce((sum, { a, b, variance }) => sum + (c * a + s * b) ** 2 * variance, 0),
+  };
 }

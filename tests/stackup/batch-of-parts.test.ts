@@ -45,6 +45,28 @@ describe('a batch of parts', () => {
     },
   );
 
+  it('tells the rest once the first was found good: no news of blanks, all the news of a set-up', () => {
+    const each = predicted('part', COUNT).batch.rest!;
+    expect(Math.abs(each.firstGood!.chance - 0.9 ** 4)).toBeLessThan(4 * each.firstGood!.se);
+    expect(predicted('setup', COUNT).batch.rest!.firstGood!.chance).toBe(1);
+    expect(predicted('part', 1).batch.rest).toBeNull();
+  });
+
+  it('tells the rest when the first is measured and corrected: a set-up is dialled out, scatter is dialled in', () => {
+    expect(predicted('setup', COUNT).batch.rest!.firstCorrected!.chance).toBe(1);
+    // Blanks only: the other four miss by the difference of their length and the first's, both rectangular on
+    // -0.4..0.4: the mean over the first of P(|w - w1| <= 0.36)^4, by 8000 steps (derived here).
+    let exact = 0;
+    for (let k = 0; k < 8000; k++) {
+      const first = -0.4 + (0.8 * (k + 0.5)) / 8000;
+      const held = Math.min(0.4, first + 0.36) - Math.max(-0.4, first - 0.36);
+      exact += (held / 0.8) ** 4 / 8000;
+    }
+    expect(exact).toBeLessThan(0.5 * 0.9 ** 4);
+    const corrected = predicted('part', COUNT).batch.rest!.firstCorrected!;
+    expect(Math.abs(corrected.chance - exact)).toBeLessThan(4 * corrected.se);
+  });
+
   it('of one is that part, and more parts change nothing of the first', () => {
     const [one, many] = [predicted('part', 1), predicted('part', COUNT)];
     expect(one.batch).toMatchObject({ partCount: 1, allGood: one.needs[0]!.chance });

@@ -18,7 +18,8 @@ const FIGURES: Figures = {
   shortest95: [2.81, 3.1],
   worst: [2.5, 3.4],
   worstLinear: [2.6, 3.4],
-  sureTo: 0.003,
+  sure: { mean: 0.003, sd: 0.003, low: 0.003, high: 0.003 },
+  digits: { mean: 1, sd: 1, low: 1, high: 1 },
 };
 
 const web: PlainPrediction = {
@@ -30,17 +31,37 @@ const web: PlainPrediction = {
   sample: [],
   largest: null,
   limits: { low: 2.5, high: null },
-  firstOrder: { mean: 2.96, sd: 0.08, chance: 0.999, agrees: true },
+  firstOrder: {
+    mean: 2.96,
+    sd: 0.08,
+    chance: 0.999,
+    off: [0, 0],
+    tolerance: 0.005,
+    agrees: true,
+    timesBad: null,
+    switching: [],
+  },
+  measured: null,
+  together: { sum: 1, se: 0.01, isFelt: false },
   moments: 'known',
   chance: 0.999,
   chance95: [0.998, 0.9995],
-  chanceSe: 0.0005,
+  chanceSe: 0.0001,
+  chanceSure: 0.0003,
+  chanceDigits: 1,
   shares: [
-    { source: 'blank thickness', share: 0.7, se: 0.01 },
-    { source: 'swarf', share: 0.2, se: 0.01 },
-    { source: 'bed lean X', share: 0, se: 0 },
+    { source: 'blank thickness', share: 0.7, se: 0.01, first: 0.7, firstSe: 0.01, bad: null },
+    { source: 'swarf', share: 0.2, se: 0.01, first: 0.2, firstSe: 0.01, bad: null },
+    { source: 'bed lean X', share: 0, se: 0, first: 0, firstSe: 0, bad: null },
   ],
   recurring: { shop: 0, powerUp: 0, setup: 0, part: 0.7, placing: 0.2, feature: 0 },
+};
+
+const MEASURED: PlainPrediction['measured'] = {
+  gaugeSd: 0.03,
+  asIs: { accepted: 0.98, falseAccept: 0.0042, falseReject: 0.012 },
+  guardMm: 0.06,
+  guarded: { accepted: 0.94, falseAccept: 0.00001, falseReject: 0.05 },
 };
 
 const line = (name: string, words: string, text: string, because: string | null): SourceLine => ({
@@ -62,6 +83,8 @@ function textOf(needs: readonly PlainPrediction[], units: 'mm' | 'inch' = 'mm'):
     job: 'test block',
     seed: 7,
     trials: 20_000,
+    ended: 'trials',
+    digitsAsked: 2,
     assumed: ['swarf'],
     sources: [
       line('blank thickness', "the blank's thickness", '±0.15', null),
@@ -76,6 +99,7 @@ function textOf(needs: readonly PlainPrediction[], units: 'mm' | 'inch' = 'mm'):
       allGood: 0.99,
       allGoodSe: 0.001,
       expectedBad: 0.01,
+      rest: null,
     },
   };
   return predictionText(jobIn(units), prediction);
@@ -111,7 +135,7 @@ describe('a need judged by one figure', () => {
 
   it('is missed when too few parts are good', () => {
     const row = lineWith(textOf([{ ...web, chance: 0.42 }]), '2.80 to 3.10');
-    expect(row).toMatch(/ 42\.0 % missed$/);
+    expect(row).toMatch(/ 42 % missed$/);
   });
 
   it('names what makes it, largest first, and says which of it was assumed', () => {
@@ -124,16 +148,29 @@ describe('a need judged by one figure', () => {
     expect(text).not.toContain('the bed not level');
   });
 
-  it('gives the worst case from least to greatest, how sure the ends are, and the straight line', () => {
+  it('gives the worst case from least to greatest, and what a straight line is worth', () => {
     const text = textOf([web]).replace(/\s+/g, ' ');
-    expect(text).toContain('The 95 % ends are sure to 0.003 mm.');
     expect(text).toContain('Worst case, everything at its limit: 2.50 to 3.40 mm.');
-    expect(text).toContain('A straight-line estimate agrees.');
+    expect(text).toContain('A straight-line estimate would do here.');
     const bent = textOf([
-      { ...web, firstOrder: { ...web.firstOrder, chance: 0.8, agrees: false } },
+      {
+        ...web,
+        firstOrder: { ...web.firstOrder, agrees: false, timesBad: 7.9, switching: ['swarf'] },
+      },
     ]).replace(/\s+/g, ' ');
     expect(bent).toContain(
-      'A straight-line estimate would say 80.0 % good: do not rely on one here.',
+      'A straight-line estimate would say 99.9 % good: there are at least 7 times as many bad parts as that. Do not rely on one here. What touches, or what counts, switches with swarf under the blank, which it cannot see.',
+    );
+  });
+
+  it('shows the digits that are certain and no more, and how the trials ended', () => {
+    const sure = { ...web.sure, mean: 0.0003, low: 0.03 };
+    expect(lineWith(textOf([{ ...web, sure }]), 'met')).toBe(
+      '≥ 2.5 mm 3 2.960 2.8 to 3.1 99.9 % met',
+    );
+    const said = textOf([{ ...web, measured: MEASURED }]).replace(/\s+/g, ' ');
+    expect(said).toContain(
+      'Measured with that gauge, 0.42 % of all parts are bad and pass, 1.2 % are good and thrown out; when only what reads at least 2.56 mm passes, under 0.01 % and 5 %.',
     );
   });
 

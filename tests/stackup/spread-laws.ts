@@ -1,6 +1,6 @@
 import { expect } from 'vitest';
 import type { Distribution } from '../../src/num/distribution.ts';
-import { symmetricInterval } from '../../src/num/summary.ts';
+import { symmetricInterval } from '../num/sorted.ts';
 import type { Job, Spread } from '../../src/job/job.ts';
 import { misfitModel } from '../../src/setup/misfit.ts';
 import { sourcesOf } from '../../src/sources/sources-of.ts';

@@ -23,27 +23,28 @@ const REFINED = [1 / 8, 1 / 16, 1 / 32, 1 / 64, 1 / 128];
 
 /**
  * The greatest score that a search over corners, then over places between the limits, comes to from
- * `start`. Every change that helps by itself is tried together with the others, and the best alone where
- * together they do not help. A search, not a proof: never more than the truth.
+ * `start`, by the one change that helps most each time. A search, not a proof: never more than the truth.
  */
 export function climb(model: Model, limits: Limits, start: Float64Array, score: Score): number {
   const here = start.slice();
   const reached = { best: score(evaluateAt(model, [here])[0]!) };
   const corners = (k: number): number[] => [...limits[k]!];
   while (improved(model, here, reached, score, corners));
-  const isBetween = improved(model, here, reached, score, (k) => {
+  const between = (k: number): number[] => {
     const [low, high] = limits[k]!;
     return BETWEEN.map((share) => low + share * (high - low));
-  });
-  if (!isBetween) return reached.best;
+  };
+  if (!improved(model, here, reached, score, between)) return reached.best;
+  while (improved(model, here, reached, score, between));
   while (improved(model, here, reached, score, corners));
   for (const step of REFINED) {
-    improved(model, here, reached, score, (k) => {
+    const nearby = (k: number): number[] => {
       const [low, high] = limits[k]!;
-      return [-1, 1].map((sign) => {
-        return Math.min(high, Math.max(low, here[k]! + sign * step * (high - low)));
-      });
-    });
+      return [-1, 1].map((sign) =>
+        Math.min(high, Math.max(low, here[k]! + sign * step * (high - low))),
+      );
+    };
+    while (improved(model, here, reached, score, nearby));
   }
   return reached.best;
 }
@@ -61,26 +62,21 @@ function improved(
       .filter((end) => end !== value)
       .map((end) => ({ k, end })),
   ).flat();
-  const with_ = (some: readonly { readonly k: number; readonly end: number }[]): Float64Array => {
+  const places = changes.map(({ k, end }) => {
     const place = here.slice();
-    for (const { k, end } of some) place[k] = end;
+    place[k] = end;
     return place;
-  };
-  const scores = evaluateAt(
-    model,
-    changes.map((change) => with_([change])),
-  ).map(score);
-  const better = changes
-    .map((change, index) => ({ ...change, score: scores[index]! }))
-    .filter((change) => change.score > reached.best)
-    .sort((a, b) => b.score - a.score);
-  if (better.length === 0) return false;
-  // The better of two ends of one input comes last, so that it stays.
-  const places = [with_([...better].reverse()), with_([better[0]!])];
-  const [together, alone] = evaluateAt(model, places).map(score);
-  const best = together! > alone! ? 0 : 1;
-  here.set(places[best]!);
-  reached.best = Math.max(together!, alone!);
+  });
+  let winner = -1;
+  evaluateAt(model, places).forEach((result, index) => {
+    const value = score(result);
+    if (value > reached.best) {
+      reached.best = value;
+      winner = index;
+    }
+  });
+  if (winner < 0) return false;
+  here[changes[winner]!.k] = changes[winner]!.end;
   return true;
 }
 

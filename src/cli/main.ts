@@ -8,6 +8,7 @@ import {
   DEFAULT_DIGITS,
   DEFAULT_SEED,
   DEFAULT_TRIALS,
+  LEARN_TRIALS,
   digitsFrom,
   runOptions,
   secondsFrom,
@@ -149,8 +150,11 @@ function command(): Command {
       const { squareVerb } = await import('./square-verb.ts');
       process.exitCode = squareVerb(readings, options, say);
     });
-  run(program.command('learn'))
+  program
+    .command('learn')
     .argument('<job>', 'a job file')
+    .option('--seed <number>', 'which luck the prediction draws', seedFrom, DEFAULT_SEED)
+    .option('--trials <number>', 'how many blanks the prediction tries', trialsFrom, LEARN_TRIALS)
     .argument('[readings]', 'a readings file with test-piece: {...}')
     .option('--json', 'print figures for programs', false)
     .option('--save', 'keep offsets and what was measured for the next prediction', false)
@@ -175,7 +179,13 @@ function command(): Command {
       process.exitCode = learnVerb(
         job,
         readings ?? null,
-        { ...options, adding: addingOf(options) },
+        {
+          seed: options.seed,
+          trials: options.trials,
+          json: options.json,
+          save: options.save,
+          adding: addingOf(options),
+        },
         say,
       );
     });

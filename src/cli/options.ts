@@ -8,6 +8,8 @@ import type { RunOptions } from './run-prediction.ts';
 export const DEFAULT_SEED = 1;
 /** Trials unless digits are asked for; then as many as they want, up to the most. */
 export const DEFAULT_TRIALS = 100_000;
+/** What `learn` holds finished parts against. */
+export const LEARN_TRIALS = 30_000;
 export const DEFAULT_DIGITS = 2;
 const TRIALS = { least: 2_000, most: 20_000_000 };
 const DIGITS = { least: 1, most: 4 };

@@ -1,4 +1,5 @@
 import { bodiesOf, stopsOf } from '../jig/stops.ts';
+import { fileNameOf } from '../export/plain-words.ts';
 import { stlOf } from '../export/stl.ts';
 import { solidOf } from '../jig/solid.ts';
 import { touchClashText, touchRoom } from '../jig/touch-room.ts';
@@ -70,16 +71,4 @@ export function stopsFor(job: StopsJob): {
   const clash = touchRoom(job, placings, stops.parts)[0];
   if (clash !== undefined) throw new Refusal(`${job.name}: ${touchClashText(clash)}`);
   return { placings, parts: stops.parts };
-}
-
-/** Lower-case letters, digits and dashes only. */
-export function fileNameOf(text: string): string {
-  const name = text
-    .normalize('NFKD')
-    .replace(/\p{M}/gu, '')
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '')
-    .slice(0, 60);
-  return name === '' ? 'job' : name;
 }

@@ -1,4 +1,5 @@
 import { basename, extname, join } from 'node:path';
+import { fileNameOf } from '../export/plain-words.ts';
 import { noteText } from '../job/fault.ts';
 import { goodEnough } from '../verdict/needs-met.ts';
 import { differences } from '../verdict/difference.ts';
@@ -97,7 +98,7 @@ export async function buildVerb(
   say: Say,
 ): Promise<number> {
   // The solids' library takes a moment to load; only this verb needs it.
-  const { buildJob, fileNameOf } = await import('./build-job.ts');
+  const { buildJob } = await import('./build-job.ts');
   const folders = paths.map((path) => join(out, fileNameOf(basename(path, extname(path)))));
   const twice = folders.find((folder, k) => folders.indexOf(folder) !== k);
   if (twice !== undefined)

@@ -26,6 +26,7 @@ export const FLAT6: Cutter = {
   vee: null,
   pushOff: NONE,
   fluteMm: 22,
+  stepMm: 3,
   stickOutMm: 32,
   speedPerMin: null,
   feedMmPerMin: null,

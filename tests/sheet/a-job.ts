@@ -18,6 +18,7 @@ export const flat6: Cutter = {
   vee: null,
   pushOff: none,
   fluteMm: 22,
+  stepMm: 3,
   stickOutMm: 32,
   speedPerMin: 18000,
   feedMmPerMin: 1800,

@@ -20,7 +20,10 @@ export function threeMfOf(title: string, parts: readonly MeshPart[]): Uint8Array
   const objects = parts.map(({ name, facets }, i) => {
     const { openEdgeCount, signedVolumeMm3 } = checkMesh(facets);
     invariant(openEdgeCount === 0, `${name}: ${openEdgeCount} open edges must not be written`);
-    invariant(signedVolumeMm3 > 0, `${name}: a solid of ${signedVolumeMm3} mm3 must not be written`);
+    invariant(
+      signedVolumeMm3 > 0,
+      `${name}: a solid of ${signedVolumeMm3} mm3 must not be written`,
+    );
     return `<object id="${i + 1}" type="model" name="${nameOf(name)}">${meshOf(facets)}</object>`;
   });
   const items = parts.map((_, i) => `<item objectid="${i + 1}"/>`);
@@ -67,7 +70,7 @@ function meshOf(facets: readonly Facet[]): string {
     const corners = facet.map(at);
     for (let i = 1; i + 1 < corners.length; i++) {
       const [a, b, c] = [corners[0]!, corners[i]!, corners[i + 1]!];
-      // Two corners within a hundredth of a micrometre have become one.
+      // Two corners within a millionth of a millimetre have become one.
       if (a === b || b === c || a === c) continue;
       triangles.push(`<triangle v1="${a}" v2="${b}" v3="${c}"/>`);
     }

@@ -155,4 +155,5 @@ const leastApartMm = ({ what }: Overhead, radiusMm: number): number =>
   what === 'cutter' ? radiusMm : radiusMm + stopNumbers.clearBesideMm;
 
 /** A program may have more places than a call takes arguments. */
-const mostOf = (all: readonly number[]): number => all.reduce((most, x) => Math.max(most, x), -Infinity);
+const mostOf = (all: readonly number[]): number =>
+  all.reduce((most, x) => Math.max(most, x), -Infinity);

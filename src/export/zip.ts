@@ -78,7 +78,7 @@ const FIRST_OF_1980 = (1 << 5) | 1;
 
 const word = (value: number): number[] => [value & 0xff, (value >>> 8) & 0xff];
 const long = (value: number): number[] => [...word(value & 0xffff), ...word(value >>> 16)];
-const ascii = (text: string): number[] => [...text].map((letter) => letter.charCodeAt(0));
+const ascii = (text: string): number[] => Array.from(text, (letter) => letter.charCodeAt(0));
 
 const TABLE = Uint32Array.from({ length: 256 }, (_, n) => {
   let c = n;

@@ -99,6 +99,7 @@ export function aJob(wish: Partial<Wish> = {}): StopsJob {
     needs: [],
     parts: { count: 1, order: 'each-in-turn' },
     hold: { pusher: 'none', clampDrag: none },
+    jig: {},
     shop: {
       name: 'Test shop',
       units: 'mm',

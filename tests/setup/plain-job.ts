@@ -88,6 +88,7 @@ const BASE: StopsJob = {
   needs: [],
   parts: { count: 1, order: 'each-in-turn' },
   hold: { pusher: 'towards-stops', clampDrag: NONE },
+  jig: {},
   shop: {
     name: 'test shop',
     units: 'mm',

@@ -117,6 +117,7 @@ export const clock: StopsJob = {
   ],
   parts: { count: 1, order: 'each-in-turn' },
   hold: { pusher: 'towards-stops', clampDrag: none },
+  jig: {},
   shop: {
     name: 'Garage router',
     units: 'mm',

@@ -59,7 +59,7 @@ export function strokesOf({
   heightMm,
 }: Pick<Lettering, 'words' | 'at' | 'heightMm'>): readonly (readonly Xy[])[] {
   const unit = heightMm / HIGH;
-  return [...words.toUpperCase()].flatMap((letter, i) => {
+  return Array.from(words.toUpperCase()).flatMap((letter, i) => {
     const left = at.x + i * (WIDE + GAP) * unit;
     if (letter === '.')
       return [

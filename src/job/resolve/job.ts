@@ -17,6 +17,7 @@ import { edgesOf } from './edges.ts';
 import { featuresOf } from './features.ts';
 import { goesOn } from './goes-on.ts';
 import { holdOf } from './hold.ts';
+import { jigOf } from './jig.ts';
 import { pointMm } from './lengths.ts';
 import { locatingOf } from './locating.ts';
 import { machineOf } from './machine.ts';
@@ -77,6 +78,7 @@ export function resolved(files: SoundFiles): Resolved {
   const needs = needsOf(context, raw.needs ?? []);
   const batch = partsOf(context, raw.parts ?? {});
   const hold = holdOf(context, raw.hold ?? {});
+  const jig = jigOf(context, raw.jig ?? {});
   const onBed = onBedOf(context, raw, shop, blank, locating);
   const copies = copiesOf(context, raw.repeat);
   const { names } = files;
@@ -117,6 +119,7 @@ export function resolved(files: SoundFiles): Resolved {
     ],
     parts: batch,
     hold,
+    jig,
     shop,
   };
   return { job, faults, notes };

@@ -1,4 +1,5 @@
 import type { Corner, Cut, Edge, Face, Turn } from '../job.ts';
+import type { RawJig } from './raw-jig.ts';
 import type { RawShopParts, RawSpread, Written } from './raw-shop.ts';
 
 /** What a job file may hold, as it is written: every quantity still a number or a text. */
@@ -23,6 +24,7 @@ export interface RawJob extends RawShopParts {
   readonly repeat?: RawRepeat | undefined;
   readonly parts?: RawParts | undefined;
   readonly hold?: RawHold | undefined;
+  readonly jig?: RawJig | undefined;
 }
 
 export type RawPlace = readonly [Written, Written];

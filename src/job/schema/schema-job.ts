@@ -4,6 +4,7 @@ import * as q from './quantities.ts';
 import type * as raw from './raw-job.ts';
 import { blank } from './schema-blank.ts';
 import { feature } from './schema-feature.ts';
+import { jig } from './schema-jig.ts';
 import { dowels, nest } from './schema-loose.ts';
 import { need } from './schema-need.ts';
 import { SHOP_PARTS } from './schema-shop.ts';
@@ -88,6 +89,7 @@ const JOB_SHAPE = {
       'how it is held down',
     ),
   ),
+  jig: optional(about(jig, 'what is to be made beside the stops')),
   ...SHOP_PARTS,
 };
 

@@ -59,7 +59,7 @@ export const somePlates: fc.Arbitrary<Plate> = fc
               },
             },
           ];
-        default:
+        case 'none':
           return [];
       }
     }),

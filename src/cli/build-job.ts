@@ -1,16 +1,17 @@
 import { bodiesOf, stopsOf } from '../jig/stops.ts';
 import { fileNameOf } from '../export/plain-words.ts';
-import { stlOf } from '../export/stl.ts';
-import { solidOf } from '../jig/solid.ts';
 import { touchClashText, touchRoom } from '../jig/touch-room.ts';
 import type { StopPart } from '../jig/stop-part.ts';
 import type { Job, StopsJob } from '../job/job.ts';
 import { placingsOf } from '../setup/place.ts';
 import { benchSheet } from '../sheet/bench-sheet.ts';
+import { manifest, type ManifestEntry } from '../sheet/manifest.ts';
 import { stopPicture } from '../sheet/solid-picture.ts';
 import type { PredictOptions } from '../stackup/predict.ts';
 import type { Prediction } from '../stackup/prediction.ts';
 import { clearancesOf } from '../sweep/clearances.ts';
+import type { BuildGroup } from './build-groups.ts';
+import { buildJig } from './build-jig.ts';
 import { Refusal } from './exit.ts';
 import { predictionJson } from './json.ts';
 import { predictJob } from './predict-job.ts';
@@ -23,38 +24,77 @@ export interface Built {
   readonly job: Job;
   readonly prediction: Prediction;
   readonly files: readonly NewFile[];
+  /** Wanted, not made, and why. */
+  readonly missing: readonly string[];
 }
 
-/** Everything a job makes, in memory. @throws Refusal when no stop can be made, saying what would fit. */
-export function buildJob(job: Job, options: PredictOptions, version: string): Built {
-  const prediction = predictJob(job, options);
-  if (job.locating !== 'stops') {
-    const files = [{ name: 'prediction.json', bytes: `${predictionJson(prediction)}\n` }];
-    return { job, prediction, files };
-  }
+/** What a job makes, in memory. @throws Refusal when a part of it cannot be made, saying what would fit. */
+export function buildJob(
+  job: Job,
+  options: PredictOptions,
+  version: string,
+  groups: ReadonlySet<BuildGroup>,
+): Built {
+  if (job.locating !== 'stops') return predictionAlone(job, predictJob(job, options));
   const { placings, parts } = stopsFor(job);
-  const solids = parts.map((part) => ({
-    name: `${fileNameOf(part.name)}.stl`,
-    bytes: stlOf(solidOf(part.profile)),
-  }));
-  const clearances = clearancesOf(job, placings, parts.flatMap(bodiesOf));
+  const jig = buildJig(job, parts, groups);
+  const prediction = predictJob(job, options);
   const sheet = benchSheet({
     job,
     placings,
     prediction,
-    clearances,
+    clearances: clearancesOf(job, placings, parts.flatMap(bodiesOf)),
     stops: parts,
     stopPictures: parts.map((part) => stopPicture(part, STOP_PICTURE_MM, job.shop.units)),
-    fileNames: solids.map(({ name }) => name),
+    fileNames: parts.map((part) => `${fileNameOf(part.name)}.stl`),
+    version,
+  });
+  const forBench: readonly ManifestEntry[] = [
+    ...(groups.has('sheet') ? [SHEET] : []),
+    ...(groups.has('prediction') ? [PREDICTION] : []),
+  ];
+  const page = manifest({
+    jobName: job.name,
+    groups: [{ title: 'For the bench', entries: forBench }, ...jig.groups],
+    missing: jig.missing,
     version,
   });
   const files = [
-    { name: 'bench-sheet.html', bytes: sheet },
-    { name: 'prediction.json', bytes: `${predictionJson(prediction)}\n` },
-    ...solids,
+    ...(groups.has('sheet') ? [{ name: 'bench-sheet.html', bytes: sheet }] : []),
+    ...(groups.has('prediction')
+      ? [{ name: 'prediction.json', bytes: `${predictionJson(prediction)}\n` }]
+      : []),
+    ...jig.files,
+    { name: 'index.html', bytes: page },
   ];
-  return { job, prediction, files };
+  return { job, prediction, files, missing: jig.missing };
 }
+
+/** Sheet and jig know stops only; what a loosely located job gets is how well it will do. */
+const predictionAlone = (job: Job, prediction: Prediction): Built => ({
+  job,
+  prediction,
+  files: [{ name: 'prediction.json', bytes: `${predictionJson(prediction)}\n` }],
+  missing: [],
+});
+
+const SHEET: ManifestEntry = {
+  name: 'bench sheet',
+  count: 1,
+  purpose: 'The order of work at the machine, from laying the blank to checking the part.',
+  notes: [],
+  picture: null,
+  files: ['bench-sheet.html'],
+};
+
+const PREDICTION: ManifestEntry = {
+  name: 'prediction',
+  count: 1,
+  purpose: 'How far the back will be off, in figures for programs.',
+  notes: [],
+  picture: null,
+  files: ['prediction.json'],
+};
 
 /** The placings and their stops. @throws Refusal when no stop can be made, saying what would fit. */
 export function stopsFor(job: StopsJob): {

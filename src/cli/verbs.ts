@@ -5,6 +5,7 @@ import { goodEnough } from '../verdict/needs-met.ts';
 import { differences } from '../verdict/difference.ts';
 import { verdictLine } from '../sheet/verdict-line.ts';
 import { chanceText } from '../sheet/words.ts';
+import { BUILD_GROUPS, type BuildGroup } from './build-groups.ts';
 import { EXIT, Refusal } from './exit.ts';
 import { DEFAULT_SEED } from './options.ts';
 import { predictionJson } from './json.ts';
@@ -96,6 +97,7 @@ export async function buildVerb(
   options: PredictOptions,
   version: string,
   say: Say,
+  groups: ReadonlySet<BuildGroup> = new Set(BUILD_GROUPS),
 ): Promise<number> {
   // The solids' library takes a moment to load; only this verb needs it.
   const { buildJob } = await import('./build-job.ts');
@@ -103,8 +105,8 @@ export async function buildVerb(
   const twice = folders.find((folder, k) => folders.indexOf(folder) !== k);
   if (twice !== undefined)
     throw new Refusal(`two jobs would be written to ${twice}; rename one job file`);
-  const built = paths.map((path) => buildJob(loadJob(path).job, options, version));
-  built.forEach(({ job, prediction, files }, k) => {
+  const built = paths.map((path) => buildJob(loadJob(path).job, options, version, groups));
+  built.forEach(({ job, prediction, files, missing }, k) => {
     const written = writeTogether(folders[k]!, files);
     say(predictionText(job, prediction));
     say('');
@@ -113,6 +115,7 @@ export async function buildVerb(
         `wrote ${join(written.folder, name)}${written.replaced.includes(name) ? ' (replaced)' : ''}`,
       );
     }
+    for (const words of missing) for (const line of wrapped(`not made: ${words}`, '  ')) say(line);
     if (written.others.length > 0) {
       say(`also in ${written.folder}, not from this build: ${written.others.join(', ')}`);
     }

@@ -127,7 +127,7 @@ function moveLines(
 function commentLines(text: string): readonly string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of plainWords(text).split(' ').flatMap(pieces)) {
+  for (const word of plainWords(text.replaceAll(':', ' -')).split(' ').flatMap(pieces)) {
     if (line !== '' && line.length + 1 + word.length > COMMENT_LONG) {
       lines.push(line);
       line = word;

@@ -58,7 +58,7 @@ export const JIG_SIZES = {
     long: length(60, 'away from it'),
     high: length(null, 'left out, 4 below the top of the blank'),
     slot: length(20, 'length of its slot'),
-    lean: length(2, 'how far its top edge stands out over its foot'),
+    lean: length(null, 'how far its top edge stands out over its foot; left out, 12 degrees'),
   },
   'cam-clamp': {
     count: count(2, 'how many'),

@@ -11,6 +11,8 @@ import { given, unmet } from './size.ts';
 
 /** The top of a toe clamp is so far below the blank's. Common practice, no source: it bears 3 to 6 below. */
 const BELOW_TOP_MM = 4;
+/** 10 to 15 degrees down. Common practice, no source. */
+const LEAN_RAD = (12 * Math.PI) / 180;
 
 /**
  * A low block that bears on the edge of the blank with the top of its face only: the face leans back to
@@ -18,8 +20,8 @@ const BELOW_TOP_MM = 4;
  */
 export function toeClamp(job: Job, sizes: JigSizesOf<'toe-clamp'>): Step<readonly JigPart[]> {
   const [wideMm, longMm, slotMm] = [given(sizes.wide), given(sizes.long), given(sizes.slot)];
-  const leanMm = given(sizes.lean);
   const highMm = sizes.high ?? job.blank.thickMm - BELOW_TOP_MM;
+  const leanMm = sizes.lean ?? highMm * Math.tan(LEAN_RAD);
   const bolt = screwNumbers[job.shop.bed.inserts?.thread ?? 'M6'];
   const wallMm = stopNumbers.holeWallMm;
   const refusal = unmet('toe-clamp', [

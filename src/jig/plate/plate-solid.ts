@@ -16,11 +16,14 @@ type Loop = readonly Xy[];
 export const plateSolid = (plate: Plate): Solid => solidOfFacets(plateFacets(plate));
 
 /** Its facets, counter-clockwise seen from outside. */
-export function plateFacets(plate: Plate): readonly Facet[] {
+export const plateFacets = (plate: Plate): readonly Facet[] =>
+  facetsWithFoot(plate, Math.min(stopNumbers.footChamferMm, plate.thickMm / 4));
+
+/** The same with a foot of its own; a picture has none, its chamfer would show as specks. */
+export function facetsWithFoot(plate: Plate, footMm: number): readonly Facet[] {
   const outline = plateOutline(plate);
   const topMm = plate.thickMm;
   const sinks = sinksOf(plate);
-  const footMm = Math.min(stopNumbers.footChamferMm, topMm / 4);
   const foot = drawnIn(outline, footMm);
   return [
     ...facesBetween(
@@ -30,7 +33,7 @@ export function plateFacets(plate: Plate): readonly Facet[] {
     ...downwards(
       facesBetween([foot, ...sinks.flatMap(throughLoops).map((loop) => loop.toReversed())], 0),
     ),
-    ...walls(foot, 0, outline, footMm),
+    ...(footMm === 0 ? [] : walls(foot, 0, outline, footMm)),
     ...walls(outline, footMm, outline, topMm),
     ...sinks.flatMap((sink) => sinkFacets(sink, topMm, topMm)),
   ];

@@ -43,7 +43,8 @@ function wish(part: string, sizes: Readonly<Record<string, JigSize>>): Schema<Ra
   );
 }
 
-const sizeOf = ({ kind, value, about: words }: JigSize): Schema<number | string> =>
-  kind === 'count'
+function sizeOf({ kind, value, about: words }: JigSize): Schema<number | string> {
+  return kind === 'count'
     ? about(whole() as Schema<number | string>, words, value ?? 6)
     : about(kind === 'gap' ? q.distance() : q.size(), words, value ?? 20);
+}

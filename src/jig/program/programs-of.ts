@@ -1,0 +1,94 @@
+import type { Cutter, Job } from '../../job/job.ts';
+import type { Body } from '../../sweep/body.ts';
+import { figure, type Cannot, type Step } from '../answer.ts';
+import { given } from '../parts/size.ts';
+import type { StopPart } from '../stop-part.ts';
+import { bodiesOf } from '../stops.ts';
+import { airCut } from './air-cut.ts';
+import { programClash } from './check.ts';
+import { dowelGrid } from './dowel-grid.ts';
+import { millStops } from './mill-stops.ts';
+import { borePinHoles } from './pin-holes.ts';
+import type { Program } from './program.ts';
+import { skim, skimmingCutter } from './skim.ts';
+
+/** A program and what stands on the bed while it runs. */
+export interface PlannedProgram {
+  readonly program: Program;
+  readonly cutter: Cutter;
+  readonly bodies: readonly Body[];
+}
+
+/** A program that is wanted and must not be written, and why. */
+export interface NoProgram extends Cannot {
+  /** Asked for by name under `jig:`, or only following from how the stops are made. */
+  readonly wanted: 'asked for' | 'follows';
+}
+
+export interface ProgramsAnswer {
+  /** Each with its air cut, both checked against travel and bodies. */
+  readonly programs: readonly { readonly cut: PlannedProgram; readonly air: Program }[];
+  readonly refused: readonly NoProgram[];
+}
+
+/** Every program that the job wants for its jig. */
+export function programsOf(job: Job, stops: readonly StopPart[]): ProgramsAnswer {
+  const { made } = job.stops;
+  const bodies = stops.flatMap(bodiesOf);
+  const wishes: { step: Step<PlannedProgram>; wanted: NoProgram['wanted'] }[] = [];
+  if (made.kind === 'milled-in-place')
+    wishes.push({
+      step: planned(millStops(job, stops, made.cutter), made.cutter, bodies),
+      wanted: 'follows',
+    });
+  if (made.kind === 'on-bed-pins')
+    wishes.push({ step: onEmptyBed(borePinHoles(job, stops)), wanted: 'follows' });
+  if (job.jig['dowel-grid'] !== undefined)
+    wishes.push({ step: onEmptyBed(dowelGrid(job, job.jig['dowel-grid'])), wanted: 'asked for' });
+  if (job.jig.skim !== undefined) wishes.push({ step: skimming(job), wanted: 'asked for' });
+  const programs: ProgramsAnswer['programs'][number][] = [];
+  const refused: NoProgram[] = [];
+  for (const { step, wanted } of wishes) {
+    if (step.kind === 'cannot') {
+      refused.push({ ...step, wanted });
+      continue;
+    }
+    const { program, cutter, bodies: there } = step.value;
+    const air = airCut(
+      program,
+      there.reduce((top, body) => Math.max(top, body.highMm), 0),
+    );
+    const clash =
+      programClash(job, program, cutter, there) ?? programClash(job, air, cutter, there);
+    if (clash === null) programs.push({ cut: step.value, air });
+    else refused.push({ ...clash, wanted });
+  }
+  return { programs, refused };
+}
+
+const planned = (
+  step: Step<Program>,
+  cutter: Cutter,
+  bodies: readonly Body[],
+): Step<PlannedProgram> =>
+  step.kind === 'cannot' ? step : { kind: 'made', value: { program: step.value, cutter, bodies } };
+
+const onEmptyBed = (
+  step: Step<{ readonly program: Program; readonly cutter: Cutter }>,
+): Step<PlannedProgram> =>
+  step.kind === 'cannot' ? step : { kind: 'made', value: { ...step.value, bodies: [] } };
+
+function skimming(job: Job): Step<PlannedProgram> {
+  const cutter = skimmingCutter(job);
+  if (cutter.kind === 'cannot') return cutter;
+  const sizes = job.jig.skim!;
+  const laneMm = sizes.lane ?? Number(figure(cutter.value.diameterMm * LANE_PER_DIAMETER));
+  return planned(
+    skim(job, cutter.value, { depthMm: given(sizes.depth), laneMm }),
+    cutter.value,
+    [],
+  );
+}
+
+/** Common practice, no source. */
+const LANE_PER_DIAMETER = 0.6;

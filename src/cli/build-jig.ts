@@ -11,11 +11,14 @@ import { plateDrawing } from '../jig/plate/plate-drawing.ts';
 import { programsOf, type ProgramsAnswer } from '../jig/program/programs-of.ts';
 import { facetsOf, solidOf, solidOfFacets } from '../jig/solid.ts';
 import type { StopPart } from '../jig/stop-part.ts';
+import { testPiece } from '../jig/test-piece/layout.ts';
 import type { Job } from '../job/job.ts';
 import type { ManifestEntry, ManifestGroup } from '../sheet/manifest.ts';
 import { partPicture } from '../sheet/part-picture.ts';
 import { programPicture } from '../sheet/program-picture.ts';
 import { stopPicture } from '../sheet/solid-picture.ts';
+import { testPieceCard } from '../sheet/test-piece-card.ts';
+import type { Placings } from '../sweep/clearances.ts';
 import type { BuildGroup } from './build-groups.ts';
 import { Refusal } from './exit.ts';
 import type { NewFile } from './write-together.ts';
@@ -32,20 +35,25 @@ export interface JigBuilt {
 /** Everything of the jig, in memory. @throws Refusal when something that was asked for cannot be made. */
 export function buildJig(
   job: Job,
+  placings: Placings,
   stops: readonly StopPart[],
   groups: ReadonlySet<BuildGroup>,
+  version: string,
 ): JigBuilt {
   const parts = partsOf(job, stops);
   if (parts.kind === 'cannot')
     throw new Refusal(`${job.name}: ${parts.because}; what would fit: ${parts.wouldFit}`);
-  const programs = programsOf(job, stops);
+  const programs = programsOf(job, placings, stops);
   const asked = programs.refused.find(({ wanted }) => wanted === 'asked for');
   if (asked !== undefined)
     throw new Refusal(`${job.name}: ${asked.because}; what would fit: ${asked.wouldFit}`);
   const stopEntries = groups.has('stops') ? stops.map((stop) => stopMade(job, stop)) : [];
   const partEntries = groups.has('parts') ? parts.value.map((part) => partMade(job, part)) : [];
   const programEntries = groups.has('programs')
-    ? programs.programs.map((program) => programMade(job, program))
+    ? [
+        ...programs.programs.map((program) => programMade(job, program)),
+        ...cardMade(job, stops, version),
+      ]
     : [];
   const together = groups.has('parts') ? allTogether(job, stops, parts.value) : [];
   return {
@@ -151,4 +159,23 @@ function programMade(job: Job, { cut, air }: ProgramsAnswer['programs'][number])
       bytes: rs274Of(one, units),
     })),
   );
+}
+
+/** The card that the test piece is read by; its programs have been made by then. */
+function cardMade(job: Job, stops: readonly StopPart[], version: string): readonly Made[] {
+  const sizes = job.jig['test-piece'];
+  const piece = sizes === undefined ? null : testPiece(job, stops, sizes);
+  if (piece?.kind !== 'made') return [];
+  return [
+    made(
+      {
+        name: 'reading card of the test piece',
+        count: 1,
+        purpose: 'Where to measure the test piece, and what the readings say.',
+        notes: [],
+        picture: null,
+      },
+      [{ name: 'test-piece-card.html', bytes: testPieceCard(job, piece.value, version) }],
+    ),
+  ];
 }

@@ -37,7 +37,7 @@ export function buildJob(
 ): Built {
   if (job.locating !== 'stops') return predictionAlone(job, predictJob(job, options));
   const { placings, parts } = stopsFor(job);
-  const jig = buildJig(job, parts, groups);
+  const jig = buildJig(job, placings, parts, groups, version);
   const prediction = predictJob(job, options);
   const sheet = benchSheet({
     job,

@@ -11,7 +11,8 @@ export type ProgramUnits = 'mm' | 'inch';
  * Source of the rules: NIST RS-274/NGC as its descendants document it (numbers without exponent, a
  * full circle without X and Y, end radii that agree), and the word list of 8-bit controllers.
  */
-export function rs274Of(program: Program, units: ProgramUnits): string {
+export function rs274Of(planned: Program, units: ProgramUnits): string {
+  const program = fromItsZero(planned);
   const unit = UNIT[units];
   const say = (text: string): readonly string[] => commentLines(text);
   const { cutter, witness } = program;
@@ -49,6 +50,19 @@ export function rs274Of(program: Program, units: ProgramUnits): string {
   ];
   for (const line of lines) invariant(/^[ -~]{1,72}$/.test(line), `program line ${line}`);
   return `${lines.join('\n')}\n`;
+}
+
+/** Heights counted from Z zero instead of the spoilboard. */
+function fromItsZero(program: Program): Program {
+  const lower = (p: Place): Place => ({ ...p, z: p.z - program.zeroHighMm });
+  return {
+    ...program,
+    safeMm: program.safeMm - program.zeroHighMm,
+    witness: { ...program.witness, at: lower(program.witness.at) },
+    moves: program.moves.map((move) =>
+      move.kind === 'cut' || move.kind === 'arc' ? { ...move, to: lower(move.to) } : move,
+    ),
+  };
 }
 
 /** Slow enough to stop it by hand, mm a minute. */

@@ -80,7 +80,6 @@ export const JIG_SIZES = {
     count: count(5, 'how many thicknesses'),
   },
   'test-piece': {
-    pitch: length(21, 'from slot to slot of a comb'),
     tooth: length(12, 'wall between a front slot and a back slot'),
     slot: length(9, 'width of a slot'),
     deep: length(20, 'how far a slot runs in from the edge'),

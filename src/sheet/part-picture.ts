@@ -27,7 +27,7 @@ export function partPicture(part: JigPart, widthMm: number, units: Units): strin
   return solidPicture(facets, {
     title: part.name,
     caption: `${span('x')} × ${span('y')} × ${span('z')}`,
-    from: { x: -1, y: -1 },
+    from: { x: -1, y: 1 },
     tinted: () => false,
     widthMm,
   });

@@ -26,16 +26,18 @@ export function stepBlock(job: Job, sizes: JigSizesOf<'step-block'>): Step<reado
       `rise: ${figure(Math.ceil((wantedMm / MOST_STEPS) * 10) / 10)} or more`,
     );
   const longMm = runMm * (steps + 1);
-  const stairs: Xy[] = [
-    { x: 0, y: 0 },
-    { x: longMm, y: 0 },
-  ];
-  for (let step = 0; step < steps; step++) {
-    const y = (step + 1) * riseMm;
-    stairs.push({ x: longMm - step * runMm, y }, { x: longMm - (step + 1) * runMm, y });
-  }
-  // The top step goes on to the back, so that the block stands there on its full height.
-  stairs[stairs.length - 1] = { x: 0, y: steps * riseMm };
+  // Up from the left: each step a riser and a tread; the top tread runs to the back.
+  const stairs = Array.from({ length: steps }, (_, step) => steps - 1 - step).flatMap(
+    (step): readonly Xy[] => {
+      const y = (step + 1) * riseMm;
+      const endMm = step === steps - 1 ? longMm : (step + 1) * runMm;
+      return [
+        { x: endMm, y },
+        { x: step * runMm, y },
+      ];
+    },
+  );
+  const corners = [{ x: 0, y: 0 }, { x: longMm, y: 0 }, ...stairs];
   return made([
     {
       name: 'step block',
@@ -46,7 +48,7 @@ export function stepBlock(job: Job, sizes: JigSizesOf<'step-block'>): Step<reado
         plate: {
           name: 'step block',
           thickMm: wideMm,
-          outline: polygonCurve(stairs),
+          outline: polygonCurve(corners),
           holes: [],
           words: [],
         },

@@ -68,6 +68,7 @@ export function boreHoles(wish: BoreWish, cutter: Cutter): Step<Program> {
     cautions: CAUTIONS,
     cutter: feeds.value.cutter,
     zeroAt,
+    zeroHighMm: 0,
     safeMm: wish.highestMm + SAFE_OVER_MM,
     witness: {
       at: { x: first.at.x - zeroAt.x, y: first.at.y - zeroAt.y, z: wish.highestMm + WITNESS_MM },

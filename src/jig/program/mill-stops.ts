@@ -41,6 +41,7 @@ export function millStops(job: Job, stops: readonly StopPart[], cutter: Cutter):
     cautions: [...CAUTIONS, ...shoeCaution(job, highestMm, stops)],
     cutter: feeds.value.cutter,
     zeroAt: cornerAt(job, corner),
+    zeroHighMm: 0,
     safeMm: highestMm + SAFE_OVER_MM,
     witness: {
       at: { x: 0, y: 0, z: highestMm + WITNESS_MM },

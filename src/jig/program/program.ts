@@ -1,8 +1,8 @@
 import type { Point } from '../../plane/point.ts';
 
 /**
- * A program for the router before it is written down: mm from its own zero, x right, y away from the
- * operator, z up from the surface of the spoilboard. One cutter. It starts at the safe height, and
+ * A program for the router before it is written down: mm, x right and y away from the operator from its
+ * own zero, z up from the surface of the spoilboard. One cutter. It starts at the safe height, and
  * only there does it move fast in the plane: everything lower is at a feed.
  */
 export interface Program {
@@ -15,6 +15,8 @@ export interface Program {
   readonly cutter: ProgramCutter;
   /** Where its zero stands. */
   readonly zeroAt: Point<'layout'>;
+  /** Height of its Z zero over the surface of the spoilboard; what is below counts from that surface. */
+  readonly zeroHighMm: number;
   readonly safeMm: number;
   /** Where the cutter waits first, spindle still, so that a person sees whether the zero is right. */
   readonly witness: Witness;

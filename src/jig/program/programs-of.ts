@@ -2,6 +2,9 @@ import type { Cutter, Job } from '../../job/job.ts';
 import type { Body } from '../../sweep/body.ts';
 import { figure, type Cannot, type Step } from '../answer.ts';
 import { given } from '../parts/size.ts';
+import { testPiece } from '../test-piece/layout.ts';
+import { testPrograms } from '../test-piece/programs.ts';
+import type { Placings } from '../../sweep/clearances.ts';
 import type { StopPart } from '../stop-part.ts';
 import { bodiesOf } from '../stops.ts';
 import { airCut } from './air-cut.ts';
@@ -32,7 +35,11 @@ export interface ProgramsAnswer {
 }
 
 /** Every program that the job wants for its jig. */
-export function programsOf(job: Job, stops: readonly StopPart[]): ProgramsAnswer {
+export function programsOf(
+  job: Job,
+  placings: Placings,
+  stops: readonly StopPart[],
+): ProgramsAnswer {
   const { made } = job.stops;
   const bodies = stops.flatMap(bodiesOf);
   const wishes: { step: Step<PlannedProgram>; wanted: NoProgram['wanted'] }[] = [];
@@ -46,6 +53,12 @@ export function programsOf(job: Job, stops: readonly StopPart[]): ProgramsAnswer
   if (job.jig['dowel-grid'] !== undefined)
     wishes.push({ step: onEmptyBed(dowelGrid(job, job.jig['dowel-grid'])), wanted: 'asked for' });
   if (job.jig.skim !== undefined) wishes.push({ step: skimming(job), wanted: 'asked for' });
+  wishes.push(
+    ...testing(job, placings, stops, bodies).map((step) => ({
+      step,
+      wanted: 'asked for' as const,
+    })),
+  );
   const programs: ProgramsAnswer['programs'][number][] = [];
   const refused: NoProgram[] = [];
   for (const { step, wanted } of wishes) {
@@ -88,6 +101,25 @@ function skimming(job: Job): Step<PlannedProgram> {
     cutter.value,
     [],
   );
+}
+
+function testing(
+  job: Job,
+  placings: Placings,
+  stops: readonly StopPart[],
+  bodies: readonly Body[],
+): readonly Step<PlannedProgram>[] {
+  const sizes = job.jig['test-piece'];
+  if (sizes === undefined) return [];
+  const piece = testPiece(job, stops, sizes);
+  if (piece.kind === 'cannot') return [piece];
+  const programs = testPrograms(job, placings, stops, piece.value);
+  return programs.kind === 'cannot'
+    ? [programs]
+    : programs.value.map((program) => ({
+        kind: 'made',
+        value: { program, cutter: piece.value.cutter, bodies },
+      }));
 }
 
 /** Common practice, no source. */

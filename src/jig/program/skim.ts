@@ -70,6 +70,7 @@ export function skim(job: Job, cutter: Cutter, wish: SkimWish): Step<Program> {
     ],
     cutter: feeds.value.cutter,
     zeroAt: bedInLayout(job, { x: 0, y: 0 }),
+    zeroHighMm: 0,
     safeMm: SAFE_MM,
     witness: { at: { x: 0, y: 0, z: WITNESS_MM }, over: 'the near left corner of the spoilboard' },
     spindle: 'turns',

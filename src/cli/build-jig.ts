@@ -13,6 +13,7 @@ import { facetsOf, solidOf, solidOfFacets } from '../jig/solid.ts';
 import type { StopPart } from '../jig/stop-part.ts';
 import { testPiece } from '../jig/test-piece/layout.ts';
 import type { Job } from '../job/job.ts';
+import { bedTemplate } from '../sheet/bed-template.ts';
 import type { ManifestEntry, ManifestGroup } from '../sheet/manifest.ts';
 import { partPicture } from '../sheet/part-picture.ts';
 import { programPicture } from '../sheet/program-picture.ts';
@@ -55,15 +56,19 @@ export function buildJig(
         ...cardMade(job, stops, version),
       ]
     : [];
+  const paper = groups.has('parts') ? templateMade(job, stops, version) : [];
   const together = groups.has('parts') ? allTogether(job, stops, parts.value) : [];
   return {
     files: [
       ...[...stopEntries, ...partEntries, ...programEntries].flatMap(({ files }) => files),
-      ...together.flatMap(({ files }) => files),
+      ...[...together, ...paper].flatMap(({ files }) => files),
     ],
     groups: [
       { title: 'Stops', entries: stopEntries.map(({ entry }) => entry) },
-      { title: 'Parts', entries: [...partEntries, ...together].map(({ entry }) => entry) },
+      {
+        title: 'Parts',
+        entries: [...partEntries, ...together, ...paper].map(({ entry }) => entry),
+      },
       { title: 'Programs', entries: programEntries.map(({ entry }) => entry) },
     ],
     missing: groups.has('programs')
@@ -179,3 +184,27 @@ function cardMade(job: Job, stops: readonly StopPart[], version: string): readon
     ),
   ];
 }
+
+function templateMade(job: Job, stops: readonly StopPart[], version: string): readonly Made[] {
+  const overlapMm = job.jig.template?.overlap ?? null;
+  if (overlapMm === null) return [];
+  if (overlapMm > MOST_OVERLAP_MM)
+    throw new Refusal(
+      `${job.name}: template: overlap ${overlapMm} mm leaves too little of a sheet; what would fit: overlap: ${MOST_OVERLAP_MM} or less`,
+    );
+  return [
+    made(
+      {
+        name: 'template of the bed',
+        count: 1,
+        purpose: 'Stops, blank and holes at their true size on paper: to mark out, or to check.',
+        notes: ['Paper is good to half a millimetre or so: it shows where, not how true.'],
+        picture: null,
+      },
+      [{ name: 'bed-template.html', bytes: bedTemplate(job, stops, overlapMm, version) }],
+    ),
+  ];
+}
+
+/** Of sheets 180 mm wide. */
+const MOST_OVERLAP_MM = 60;

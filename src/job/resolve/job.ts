@@ -78,7 +78,7 @@ export function resolved(files: SoundFiles): Resolved {
   const needs = needsOf(context, raw.needs ?? []);
   const batch = partsOf(context, raw.parts ?? {});
   const hold = holdOf(context, raw.hold ?? {});
-  const jig = jigOf(context, raw.jig ?? {});
+  const jig = jigOf(raw.jig ?? {});
   const onBed = onBedOf(context, raw, shop, blank, locating);
   const copies = copiesOf(context, raw.repeat);
   const { names } = files;

@@ -1,8 +1,11 @@
 import { JIG_SIZES, type JigSize } from '../jig-sizes.ts';
 import type { Schema } from './build.ts';
-import { about, either, keyed, optional, whole, yesOrNo } from './build.ts';
+import { about, either, keyed, number, optional, yesOrNo } from './build.ts';
 import * as q from './quantities.ts';
 import type { RawJig, RawJigPart } from './raw-jig.ts';
+
+/** More of one thing than a bench needs is a slip of the finger. */
+const MOST = 100;
 
 const ABOUT: Readonly<Record<keyof typeof JIG_SIZES, string>> = {
   'dowel-board': 'a board with numbered dowel holes',
@@ -37,14 +40,20 @@ function wish(part: string, sizes: Readonly<Record<string, JigSize>>): Schema<Ra
   );
   const [first] = Object.entries(sizes);
   return either(
-    yesOrNo(),
     keyed<Exclude<RawJigPart, string | boolean>>(shape as never),
+    yesOrNo(),
     `write ${part}: yes, or its sizes such as {${first![0]}: ${first![1].value ?? 10}}`,
   );
 }
 
 function sizeOf({ kind, value, about: words }: JigSize): Schema<number | string> {
   return kind === 'count'
-    ? about(whole() as Schema<number | string>, words, value ?? 6)
+    ? about(howMany() as Schema<number | string>, words, value ?? 6)
     : about(kind === 'gap' ? q.distance() : q.size(), words, value ?? 20);
+}
+
+function howMany(): Schema<number> {
+  return number(`write 1 to ${MOST}`, (value) =>
+    Number.isInteger(value) && value >= 1 && value <= MOST ? null : 'is not a number of them',
+  );
 }

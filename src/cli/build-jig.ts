@@ -17,7 +17,6 @@ import { bedTemplate } from '../sheet/bed-template.ts';
 import type { ManifestEntry, ManifestGroup } from '../sheet/manifest.ts';
 import { partPicture } from '../sheet/part-picture.ts';
 import { programPicture } from '../sheet/program-picture.ts';
-import { stopPicture } from '../sheet/solid-picture.ts';
 import { testPieceCard } from '../sheet/test-piece-card.ts';
 import type { Placings } from '../sweep/clearances.ts';
 import type { BuildGroup } from './build-groups.ts';
@@ -38,6 +37,7 @@ export function buildJig(
   job: Job,
   placings: Placings,
   stops: readonly StopPart[],
+  stopPictures: readonly string[],
   groups: ReadonlySet<BuildGroup>,
   version: string,
 ): JigBuilt {
@@ -48,7 +48,9 @@ export function buildJig(
   const asked = programs.refused.find(({ wanted }) => wanted === 'asked for');
   if (asked !== undefined)
     throw new Refusal(`${job.name}: ${asked.because}; what would fit: ${asked.wouldFit}`);
-  const stopEntries = groups.has('stops') ? stops.map((stop) => stopMade(job, stop)) : [];
+  const stopEntries = groups.has('stops')
+    ? stops.map((stop, i) => stopMade(stop, stopPictures[i]!))
+    : [];
   const partEntries = groups.has('parts') ? parts.value.map((part) => partMade(job, part)) : [];
   const programEntries = groups.has('programs')
     ? [
@@ -87,14 +89,14 @@ const made = (entry: Omit<ManifestEntry, 'files'>, files: readonly NewFile[]): M
   files,
 });
 
-function stopMade(job: Job, stop: StopPart): Made {
+function stopMade(stop: StopPart, picture: string): Made {
   return made(
     {
       name: stop.name,
       count: 1,
       purpose: 'Brings the blank to the same place, front up and back up.',
       notes: stop.notes,
-      picture: { html: stopPicture(stop, PICTURE_MM, job.shop.units) },
+      picture: { html: picture },
     },
     [{ name: `${fileNameOf(stop.name)}.stl`, bytes: stlOf(solidOf(stop.profile)) }],
   );

@@ -37,18 +37,21 @@ export function buildJob(
 ): Built {
   if (job.locating !== 'stops') return predictionAlone(job, predictJob(job, options));
   const { placings, parts } = stopsFor(job);
-  const jig = buildJig(job, placings, parts, groups, version);
+  // Drawing a solid is most of the work: once for the sheet and for the page of what was built.
+  const stopPictures = parts.map((part) => stopPicture(part, STOP_PICTURE_MM, job.shop.units));
+  const jig = buildJig(job, placings, parts, stopPictures, groups, version);
   const prediction = predictJob(job, options);
-  const sheet = benchSheet({
-    job,
-    placings,
-    prediction,
-    clearances: clearancesOf(job, placings, parts.flatMap(bodiesOf)),
-    stops: parts,
-    stopPictures: parts.map((part) => stopPicture(part, STOP_PICTURE_MM, job.shop.units)),
-    fileNames: parts.map((part) => `${fileNameOf(part.name)}.stl`),
-    version,
-  });
+  const sheet = (): string =>
+    benchSheet({
+      job,
+      placings,
+      prediction,
+      clearances: clearancesOf(job, placings, parts.flatMap(bodiesOf)),
+      stops: parts,
+      stopPictures,
+      fileNames: parts.map((part) => `${fileNameOf(part.name)}.stl`),
+      version,
+    });
   const forBench: readonly ManifestEntry[] = [
     ...(groups.has('sheet') ? [SHEET] : []),
     ...(groups.has('prediction') ? [PREDICTION] : []),
@@ -60,7 +63,7 @@ export function buildJob(
     version,
   });
   const files = [
-    ...(groups.has('sheet') ? [{ name: 'bench-sheet.html', bytes: sheet }] : []),
+    ...(groups.has('sheet') ? [{ name: 'bench-sheet.html', bytes: sheet() }] : []),
     ...(groups.has('prediction')
       ? [{ name: 'prediction.json', bytes: `${predictionJson(prediction)}\n` }]
       : []),

@@ -124,7 +124,7 @@ function tilePage(
   return markup`<section class="tile"><svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label="sheet ${tile.name}" width="${widthMm}mm" height="${heightMm + HEAD_MM}mm" viewBox="0 0 ${widthMm} ${heightMm + HEAD_MM}" font-family="${FONTS}">
 <text x="0" y="4" font-size="3.4"><tspan font-weight="700">Sheet ${tile.name} of ${String(tiles.length)}</tspan> · ${job.name} · print at 100 %, not fitted to the page. Flipwright ${version}</text>
 <path class="bar" d="M0 9H${BAR_MM}M0 7.5V10.5M${BAR_MM} 7.5V10.5" stroke="${INK}" stroke-width="0.25" fill="none"/>
-<text x="${BAR_MM + 3}" y="10" font-size="3">This bar must be ${String(BAR_MM)} mm long: measure it before you use the sheet.</text>
+<text x="${BAR_MM + 3}" y="10" font-size="3">${String(BAR_MM)} mm: measure it before you use the sheet.</text>
 <svg x="0" y="${HEAD_MM}" width="${widthMm}" height="${heightMm}" viewBox="${dot(tile.lowX)} ${dot(top)} ${widthMm} ${heightMm}"><use href="#bed"/>
 <rect x="${dot(tile.lowX)}" y="${dot(top)}" width="${widthMm}" height="${heightMm}" fill="none" stroke="${FAINT}" stroke-width="0.3"/>
 <rect x="${dot(tile.lowX + overlapMm)}" y="${dot(top + overlapMm)}" width="${widthMm - 2 * overlapMm}" height="${heightMm - 2 * overlapMm}" fill="none" stroke="${FAINT}" stroke-width="0.15" stroke-dasharray="1 3"/>

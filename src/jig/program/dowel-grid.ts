@@ -1,4 +1,4 @@
-import type { Job } from '../../job/job.ts';
+import type { StopsJob } from '../../job/job.ts';
 import type { JigSizesOf } from '../../job/jig-sizes.ts';
 import { bedInLayout } from '../corner-frame.ts';
 import { cannot, figure, mm, type Step } from '../answer.ts';
@@ -16,7 +16,7 @@ const MOST_HOLES = 2000;
  * out. Zero: near-left corner of the spoilboard.
  */
 export function dowelGrid(
-  job: Job,
+  job: StopsJob,
   sizes: JigSizesOf<'dowel-grid'>,
 ): Step<{ readonly program: Program; readonly cutter: Cutter }> {
   const { spoilboard } = job.shop.bed;
@@ -98,7 +98,7 @@ export function dowelGrid(
     : { kind: 'made', value: { program: program.value, cutter: cutter.value } };
 }
 
-function nearestInsertMm(job: Job, at: { readonly x: number; readonly y: number }): number {
+function nearestInsertMm(job: StopsJob, at: { readonly x: number; readonly y: number }): number {
   const { inserts } = job.shop.bed;
   if (inserts === null) return Infinity;
   const off = (axis: 'x' | 'y'): number => {

@@ -1,4 +1,4 @@
-import type { Cutter, Job } from '../../job/job.ts';
+import type { Cutter, StopsJob } from '../../job/job.ts';
 import { cornerAt, sidesOf } from '../../setup/place.ts';
 import type { Side } from '../../setup/placing.ts';
 import type { Land, StopPart } from '../stop-part.ts';
@@ -29,10 +29,10 @@ export const FINISH_MM = 0.3;
 /** What a run needs to know of a stop. */
 export type MilledStop = Pick<StopPart, 'lands' | 'towardsBlank' | 'band' | 'allowanceMm'>;
 
-export const landRuns = (job: Job, stop: MilledStop, cutter: Cutter): readonly LandRun[] =>
+export const landRuns = (job: StopsJob, stop: MilledStop, cutter: Cutter): readonly LandRun[] =>
   stop.lands.map((land) => runOn(job, stop, land, cutter.diameterMm / 2));
 
-function runOn(job: Job, stop: MilledStop, land: Land, radiusMm: number): LandRun {
+function runOn(job: StopsJob, stop: MilledStop, land: Land, radiusMm: number): LandRun {
   const zero = cornerAt(job, job.stops.corner.frontUp);
   const [one, other] = land.ends;
   const along = one.x === other.x ? 'y' : 'x';
@@ -62,7 +62,7 @@ function runOn(job: Job, stop: MilledStop, land: Land, radiusMm: number): LandRu
 
 /** How far the cutter's centre may go along an axis without cutting into a face that stands across it. */
 function between(
-  job: Job,
+  job: StopsJob,
   along: 'x' | 'y',
   clearMm: number,
 ): { readonly lowMm: number; readonly highMm: number } {

@@ -1,4 +1,4 @@
-import type { Cutter, Job } from '../../job/job.ts';
+import type { Cutter, StopsJob } from '../../job/job.ts';
 import { cornerAt } from '../../setup/place.ts';
 import { made, type Step } from '../answer.ts';
 import type { StopPart } from '../stop-part.ts';
@@ -20,7 +20,11 @@ const WITNESS_MM = 2;
  * Mills the faces of the stops where they stand: passes that leave a little on, then the last pass over
  * the whole height, and the same once more with nothing to take off. Every pass climbs.
  */
-export function millStops(job: Job, stops: readonly StopPart[], cutter: Cutter): Step<Program> {
+export function millStops(
+  job: StopsJob,
+  stops: readonly StopPart[],
+  cutter: Cutter,
+): Step<Program> {
   const feeds = feedsOf(cutter);
   if (feeds.kind === 'cannot') return feeds;
   const highestMm = Math.max(...stops.flatMap(bodiesOf).map((body) => body.highMm));
@@ -55,7 +59,11 @@ export function millStops(job: Job, stops: readonly StopPart[], cutter: Cutter):
   });
 }
 
-function shoeCaution(job: Job, highestMm: number, stops: readonly StopPart[]): readonly string[] {
+function shoeCaution(
+  job: StopsJob,
+  highestMm: number,
+  stops: readonly StopPart[],
+): readonly string[] {
   const shoe = job.shop.machine.aboveTip.dustShoe;
   const tipMm = Math.min(...stops.map((stop) => stop.band.lowMm));
   return shoe !== null && tipMm + shoe.fromMm < highestMm + WITNESS_MM ? [SHOE_OFF] : [];

@@ -1,4 +1,4 @@
-import type { Cutter, Job } from '../../job/job.ts';
+import type { Cutter, StopsJob } from '../../job/job.ts';
 import { cornerAt } from '../../setup/place.ts';
 import { figure, type Step } from '../answer.ts';
 import type { StopPart } from '../stop-part.ts';
@@ -11,7 +11,7 @@ const DEPTH_PER_DIAMETER = 2;
 
 /** Bores the holes for the pins of the stops into the spoilboard, from the corner the stops will make. */
 export function borePinHoles(
-  job: Job,
+  job: StopsJob,
   stops: readonly StopPart[],
 ): Step<{ readonly program: Program; readonly cutter: Cutter }> {
   const thickMm = job.shop.bed.spoilboard.thickMm;

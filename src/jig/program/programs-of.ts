@@ -1,4 +1,4 @@
-import type { Cutter, Job } from '../../job/job.ts';
+import type { Cutter, StopsJob } from '../../job/job.ts';
 import type { Body } from '../../sweep/body.ts';
 import { figure, type Cannot, type Step } from '../answer.ts';
 import { given } from '../parts/size.ts';
@@ -36,7 +36,7 @@ export interface ProgramsAnswer {
 
 /** Every program that the job wants for its jig. */
 export function programsOf(
-  job: Job,
+  job: StopsJob,
   placings: Placings,
   stops: readonly StopPart[],
 ): ProgramsAnswer {
@@ -91,7 +91,7 @@ const onEmptyBed = (
 ): Step<PlannedProgram> =>
   step.kind === 'cannot' ? step : { kind: 'made', value: { ...step.value, bodies: [] } };
 
-function skimming(job: Job): Step<PlannedProgram> {
+function skimming(job: StopsJob): Step<PlannedProgram> {
   const cutter = skimmingCutter(job);
   if (cutter.kind === 'cannot') return cutter;
   const sizes = job.jig.skim!;
@@ -104,7 +104,7 @@ function skimming(job: Job): Step<PlannedProgram> {
 }
 
 function testing(
-  job: Job,
+  job: StopsJob,
   placings: Placings,
   stops: readonly StopPart[],
   bodies: readonly Body[],

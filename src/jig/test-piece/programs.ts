@@ -1,4 +1,4 @@
-import type { Face, Job } from '../../job/job.ts';
+import type { Face, StopsJob } from '../../job/job.ts';
 import { limitsOf } from '../../num/spread-of.ts';
 import type { Point } from '../../plane/point.ts';
 import { blankInLayout } from '../../setup/place.ts';
@@ -21,7 +21,7 @@ const WITNESS_MM = 2;
 
 /** The two programs of a test piece, one for each placing, from the zeros of the job itself. */
 export function testPrograms(
-  job: Job,
+  job: StopsJob,
   placings: Placings,
   stops: readonly StopPart[],
   piece: TestPiece,
@@ -49,14 +49,14 @@ export function testPrograms(
 }
 
 /** Where the tip goes to cut through, below the spoilboard's surface, mm. */
-function throughMm(job: Job): number {
+function throughMm(job: StopsJob): number {
   const onTop = job.zero.frontUp.z.on === 'top' || job.zero.backUp.z.on === 'top';
   const thicker = Math.max(0, limitsOf(job.blank.thickSpread.distribution)[1]);
   return -breakThroughMm - (onTop ? thicker : 0);
 }
 
 function programOf(
-  job: Job,
+  job: StopsJob,
   placing: Placing,
   piece: TestPiece,
   feeds: Feeds,
@@ -74,7 +74,7 @@ function programOf(
     header: [
       `For: the ${words} placing of the test piece, ${face} up.`,
       `On the bed: the stops, and a board of the size of the blank, ${figure(job.blank.widthMm)} by ${figure(job.blank.heightMm)} by ${figure(thickMm)}, laid and turned over as the blank will be.`,
-      `Edges: ${placing.fence.edge} edge against the fence, ${placing.sideStop.edge} edge against the side stop; marked: ${job.blank.marked.join(' and ')}.`,
+      `Edges: ${placing.base.edge} edge against the fence, ${placing.end.edge} edge against the side stop; marked: ${job.blank.marked.join(' and ')}.`,
       'X and Y zero: as the bench sheet says for this placing, just as for the part.',
       `Z zero: ${zero.z.on === 'top' ? 'top of the board' : 'surface of the spoilboard'}.`,
       'Put scrap of even thickness under it or accept shallow cuts in the spoilboard.',
@@ -102,7 +102,7 @@ function programOf(
 }
 
 function movesOf(
-  job: Job,
+  job: StopsJob,
   placing: Placing,
   piece: TestPiece,
   feeds: Feeds,
@@ -159,7 +159,7 @@ function movesOf(
 
 /** The rebate goes on past the edge it lies on, so that it is as deep at the edge as inside. */
 function openedBox(
-  job: Job,
+  job: StopsJob,
   { low, high }: Tongue,
   radiusMm: number,
 ): Pick<Tongue, 'low' | 'high'> {

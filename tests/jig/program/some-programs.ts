@@ -1,4 +1,4 @@
-import type { Job } from '../../../src/job/job.ts';
+import type { StopsJob } from '../../../src/job/job.ts';
 import { boreHoles } from '../../../src/jig/program/bore-holes.ts';
 import { millStops } from '../../../src/jig/program/mill-stops.ts';
 import type { Program } from '../../../src/jig/program/program.ts';
@@ -16,7 +16,7 @@ export const milledJob = aJob({
   },
 });
 
-export function partsOf(job: Job): readonly StopPart[] {
+export function partsOf(job: StopsJob): readonly StopPart[] {
   const answer = stopsOf(job, placed(job));
   if (answer.kind === 'cannot') throw new Error(answer.because);
   return answer.parts;

@@ -6,20 +6,20 @@ import { testPrograms } from '../../../src/jig/test-piece/programs.ts';
 import type { TestPiece } from '../../../src/jig/test-piece/test-piece.ts';
 import { bodiesOf } from '../../../src/jig/stops.ts';
 import { defaultJigSizes } from '../../../src/job/jig-sizes.ts';
-import type { Job } from '../../../src/job/job.ts';
+import type { StopsJob } from '../../../src/job/job.ts';
 import { readRs274 } from '../../export/read-rs274.ts';
 import { aJob, long6, placed } from '../a-job.ts';
 import { madeOf, partsOf } from '../program/some-programs.ts';
 
 const sizes = defaultJigSizes('test-piece');
 
-function jobLike(wish: Parameters<typeof aJob>[0]): Job {
+function jobLike(wish: Parameters<typeof aJob>[0]): StopsJob {
   const job = aJob(wish);
   return { ...job, shop: { ...job.shop, cutters: [long6] } };
 }
 
 const aboutY = jobLike({});
-const aboutX: Job = {
+const aboutX: StopsJob = {
   ...jobLike({
     stops: {
       fence: 'left',
@@ -32,7 +32,7 @@ const aboutX: Job = {
 };
 
 /** Reading a long program takes a moment: once for each job. */
-function programmed(job: Job) {
+function programmed(job: StopsJob) {
   const placings = placed(job);
   const stops = partsOf(job);
   const piece = madeOf(testPiece(job, stops, sizes));
@@ -48,7 +48,7 @@ function programmed(job: Job) {
 const known = new Map([aboutY, aboutX].map((job) => [job, programmed(job)]));
 
 /** What a cutter of some width leaves of a piece, when the back is shifted: read off the program texts. */
-function cutPiece(job: Job, cutterMm: number, off: { x: number; y: number }) {
+function cutPiece(job: StopsJob, cutterMm: number, off: { x: number; y: number }) {
   const { placings, piece, programs, stops, read } = known.get(job)!;
   const low = [placings.frontUp, placings.backUp].map((placing, i) => {
     const { moves } = read[i]!;

@@ -12,7 +12,7 @@ import { programsOf, type ProgramsAnswer } from '../jig/program/programs-of.ts';
 import { facetsOf, solidOf, solidOfFacets } from '../jig/solid.ts';
 import type { StopPart } from '../jig/stop-part.ts';
 import { testPiece } from '../jig/test-piece/layout.ts';
-import type { StopsJob } from '../job/job.ts';
+import type { Job } from '../job/job.ts';
 import { bedTemplate } from '../sheet/bed-template.ts';
 import type { ManifestEntry, ManifestGroup } from '../sheet/manifest.ts';
 import { partPicture } from '../sheet/part-picture.ts';
@@ -34,7 +34,7 @@ export interface JigBuilt {
 
 /** Everything of the jig, in memory. @throws Refusal when something that was asked for cannot be made. */
 export function buildJig(
-  job: StopsJob,
+  job: Job,
   placings: Placings,
   stops: readonly StopPart[],
   stopPictures: readonly string[],
@@ -102,7 +102,7 @@ function stopMade(stop: StopPart, picture: string): Made {
   );
 }
 
-function partMade(job: StopsJob, part: JigPart): Made {
+function partMade(job: Job, part: JigPart): Made {
   const { name, count, purpose, notes, form } = part;
   const file = fileNameOf(name, 'part');
   const solid = form.kind === 'plate' ? solidOfFacets(partFacets(part)) : solidOf(form.profile);
@@ -128,7 +128,7 @@ function partMade(job: StopsJob, part: JigPart): Made {
 }
 
 function allTogether(
-  job: StopsJob,
+  job: Job,
   stops: readonly StopPart[],
   parts: readonly JigPart[],
 ): readonly Made[] {
@@ -136,6 +136,7 @@ function allTogether(
     ...stops.map(({ name, profile }) => ({ name, facets: facetsOf(solidOf(profile)) })),
     ...parts.map((part) => ({ name: part.name, facets: partFacets(part) })),
   ];
+  if (all.length === 0) return [];
   return [
     made(
       {
@@ -150,7 +151,7 @@ function allTogether(
   ];
 }
 
-function programMade(job: StopsJob, { cut, air }: ProgramsAnswer['programs'][number]): Made {
+function programMade(job: Job, { cut, air }: ProgramsAnswer['programs'][number]): Made {
   const { program, bodies } = cut;
   const { units } = job.shop;
   return made(
@@ -169,7 +170,7 @@ function programMade(job: StopsJob, { cut, air }: ProgramsAnswer['programs'][num
 }
 
 /** The card that the test piece is read by; its programs have been made by then. */
-function cardMade(job: StopsJob, stops: readonly StopPart[], version: string): readonly Made[] {
+function cardMade(job: Job, stops: readonly StopPart[], version: string): readonly Made[] {
   const sizes = job.jig['test-piece'];
   const piece = sizes === undefined ? null : testPiece(job, stops, sizes);
   if (piece?.kind !== 'made') return [];
@@ -187,7 +188,7 @@ function cardMade(job: StopsJob, stops: readonly StopPart[], version: string): r
   ];
 }
 
-function templateMade(job: StopsJob, stops: readonly StopPart[], version: string): readonly Made[] {
+function templateMade(job: Job, stops: readonly StopPart[], version: string): readonly Made[] {
   const overlapMm = job.jig.template?.overlap ?? null;
   if (overlapMm === null) return [];
   if (overlapMm > MOST_OVERLAP_MM)

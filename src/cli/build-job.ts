@@ -35,25 +35,29 @@ export function buildJob(
   version: string,
   groups: ReadonlySet<BuildGroup>,
 ): Built {
-  if (job.locating !== 'stops') return predictionAlone(job, predictJob(job, options));
-  const { placings, parts } = stopsFor(job);
+  const stops = job.locating === 'stops' ? stopsFor(job) : null;
+  const placings = stops?.placings ?? placingsOf(job);
+  const parts = stops?.parts ?? [];
   // Drawing a solid is most of the work: once for the sheet and for the page of what was built.
   const stopPictures = parts.map((part) => stopPicture(part, STOP_PICTURE_MM, job.shop.units));
   const jig = buildJig(job, placings, parts, stopPictures, groups, version);
   const prediction = predictJob(job, options);
-  const sheet = (): string =>
-    benchSheet({
-      job,
-      placings,
-      prediction,
-      clearances: clearancesOf(job, placings, parts.flatMap(bodiesOf)),
-      stops: parts,
-      stopPictures,
-      fileNames: parts.map((part) => `${fileNameOf(part.name)}.stl`),
-      version,
-    });
+  // The sheet knows stops only.
+  const sheet =
+    job.locating !== 'stops' || !groups.has('sheet')
+      ? null
+      : benchSheet({
+          job,
+          placings,
+          prediction,
+          clearances: clearancesOf(job, placings, parts.flatMap(bodiesOf)),
+          stops: parts,
+          stopPictures,
+          fileNames: parts.map((part) => `${fileNameOf(part.name)}.stl`),
+          version,
+        });
   const forBench: readonly ManifestEntry[] = [
-    ...(groups.has('sheet') ? [SHEET] : []),
+    ...(sheet === null ? [] : [SHEET]),
     ...(groups.has('prediction') ? [PREDICTION] : []),
   ];
   const page = manifest({
@@ -63,7 +67,7 @@ export function buildJob(
     version,
   });
   const files = [
-    ...(groups.has('sheet') ? [{ name: 'bench-sheet.html', bytes: sheet() }] : []),
+    ...(sheet === null ? [] : [{ name: 'bench-sheet.html', bytes: sheet }]),
     ...(groups.has('prediction')
       ? [{ name: 'prediction.json', bytes: `${predictionJson(prediction)}\n` }]
       : []),
@@ -72,14 +76,6 @@ export function buildJob(
   ];
   return { job, prediction, files, missing: jig.missing };
 }
-
-/** Sheet and jig know stops only; what a loosely located job gets is how well it will do. */
-const predictionAlone = (job: Job, prediction: Prediction): Built => ({
-  job,
-  prediction,
-  files: [{ name: 'prediction.json', bytes: `${predictionJson(prediction)}\n` }],
-  missing: [],
-});
 
 const SHEET: ManifestEntry = {
   name: 'bench sheet',

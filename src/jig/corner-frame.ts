@@ -1,5 +1,6 @@
 import type { Side } from '../setup/placing.ts';
-import type { StopsJob } from '../job/job.ts';
+import { cornersOf } from '../job/corners.ts';
+import type { Job, StopsJob } from '../job/job.ts';
 import { cornerAt } from '../setup/place.ts';
 import { mapped } from '../plane/move.ts';
 import type { Outline } from '../plane/outline.ts';
@@ -73,14 +74,14 @@ export function towardsBlank(frame: CornerFrame): { readonly x: 1 | -1; readonly
 }
 
 /** Where a layout place lies on the bed. */
-export function layoutOnBed(job: StopsJob, p: Point<'layout'>): Point<'bed'> {
-  const corner = cornerAt(job, job.stops.corner.frontUp);
+export function layoutOnBed(job: Job, p: Point<'layout'>): Point<'bed'> {
+  const corner = cornerAt(job, cornersOf(job)[0]);
   const onBed = job.onBed.value;
   return { x: onBed.x + p.x - corner.x, y: onBed.y + p.y - corner.y };
 }
 
-export function bedInLayout(job: StopsJob, p: Point<'bed'>): Point<'layout'> {
-  const corner = cornerAt(job, job.stops.corner.frontUp);
+export function bedInLayout(job: Job, p: Point<'bed'>): Point<'layout'> {
+  const corner = cornerAt(job, cornersOf(job)[0]);
   const onBed = job.onBed.value;
   return { x: p.x - onBed.x + corner.x, y: p.y - onBed.y + corner.y };
 }

@@ -1,4 +1,4 @@
-import type { StopsJob } from '../job/job.ts';
+import type { Job } from '../job/job.ts';
 import { layoutOnBed } from '../jig/corner-frame.ts';
 import type { StopPart } from '../jig/stop-part.ts';
 import { boundsOf } from '../plane/measure.ts';
@@ -25,7 +25,7 @@ export interface Tile {
  * other by `overlapMm`, each with a bar to check the printer by.
  */
 export function bedTemplate(
-  job: StopsJob,
+  job: Job,
   stops: readonly StopPart[],
   overlapMm: number,
   version: string,
@@ -48,11 +48,7 @@ ${tiles.map((tile) => tilePage(job, tile, tiles, overlapMm, version))}
 }
 
 /** Sheets from the near left corner on, row by row, until everything lies on one. */
-export function tilesOf(
-  job: StopsJob,
-  stops: readonly StopPart[],
-  overlapMm: number,
-): readonly Tile[] {
+export function tilesOf(job: Job, stops: readonly StopPart[], overlapMm: number): readonly Tile[] {
   const { widthMm, heightMm } = job.blank;
   const corners: Point<'layout'>[] = [
     { x: 0, y: 0 },
@@ -79,7 +75,7 @@ export function tilesOf(
 /** The page's y points down, the bed's away from the operator. */
 const spot = ({ x, y }: { readonly x: number; readonly y: number }): Spot => ({ x, y: -y });
 
-function bedPicture(job: StopsJob, stops: readonly StopPart[]): Html {
+function bedPicture(job: Job, stops: readonly StopPart[]): Html {
   const { widthMm, heightMm } = job.blank;
   const onBed = (p: Point<'layout'>): Spot => spot(layoutOnBed(job, p));
   const blank = [
@@ -117,7 +113,7 @@ const cross = ({ x, y }: Spot, half: number, colour: string): Html =>
   markup`<path d="M${dot(x - half)} ${dot(y)}H${dot(x + half)}M${dot(x)} ${dot(y - half)}V${dot(y + half)}" stroke="${colour}" stroke-width="0.2" fill="none"/>`;
 
 function tilePage(
-  job: StopsJob,
+  job: Job,
   tile: Tile,
   tiles: readonly Tile[],
   overlapMm: number,

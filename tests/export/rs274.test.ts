@@ -47,11 +47,11 @@ describe('a program for the router', () => {
   });
 
   it('stays in the air with the spindle off as an air cut', () => {
-    const air = airCut(milling, 14);
+    const air = airCut(milling);
     expectSafe(air, rs274Of(air, 'mm'));
     expect(
       Math.min(...readRs274(rs274Of(air, 'mm')).moves.flatMap(({ to }) => to.z ?? [])),
-    ).toBeCloseTo(19, 6);
+    ).toBeCloseTo(21, 6);
   });
 
   it('waits over the witness place, spindle off, before anything else', () => {
@@ -107,7 +107,7 @@ describe('a program for the router', () => {
   it.skipIf(rs274Missing)(
     'is taken by the stand-alone interpreter of linuxcnc-uspace (Debian; skipped where missing)',
     () => {
-      for (const program of [...all, airCut(boring, 20)]) {
+      for (const program of [...all, airCut(boring)]) {
         const moves = interpreted(rs274Of(program, 'mm'));
         const own = readRs274(rs274Of(program, 'mm')).moves;
         expect(moves.map(({ fast }) => fast)).toEqual(own.map(({ fast }) => fast));

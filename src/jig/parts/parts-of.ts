@@ -1,4 +1,4 @@
-import type { StopsJob } from '../../job/job.ts';
+import type { Job } from '../../job/job.ts';
 import { made, type Step } from '../answer.ts';
 import type { StopPart } from '../stop-part.ts';
 import { camClamp } from './cam-clamp.ts';
@@ -12,7 +12,7 @@ import { toeClamp } from './toe-clamp.ts';
 import { wedgePair } from './wedge-pair.ts';
 
 /** The parts that a job asks for under `jig:`, or the first that cannot be made and what would fit. */
-export function partsOf(job: StopsJob, stops: readonly StopPart[]): Step<readonly JigPart[]> {
+export function partsOf(job: Job, stops: readonly StopPart[]): Step<readonly JigPart[]> {
   const { jig } = job;
   const asked: readonly (Step<readonly JigPart[]> | undefined)[] = [
     jig['dowel-board'] && dowelBoard(job, jig['dowel-board']),

@@ -1,4 +1,4 @@
-import type { StopsJob } from '../../job/job.ts';
+import type { Job } from '../../job/job.ts';
 import type { JigSizesOf } from '../../job/jig-sizes.ts';
 import { toOutlineMm } from '../../plane/distance.ts';
 import { rectangleOutline } from '../../plane/outline.ts';
@@ -16,7 +16,7 @@ import { given, unmet } from './size.ts';
 
 /** Bars with a slot that hold the blank down, each with a block under its heel. */
 export function strapClamp(
-  job: StopsJob,
+  job: Job,
   stops: readonly StopPart[],
   sizes: JigSizesOf<'strap-clamp'>,
 ): Step<readonly JigPart[]> {
@@ -115,7 +115,7 @@ export function strapClamp(
 
 /** Inserts beside the blank that a strap reaches, and that no stop covers, against those wanted. */
 function tooFewBolts(
-  job: StopsJob,
+  job: Job,
   stops: readonly StopPart[],
   count: number,
   reach: { readonly fromMm: number; readonly toMm: number },

@@ -6,11 +6,11 @@ const AIR_MM = 5;
 
 /**
  * The same moves so far up that the cutter touches nothing, spindle off: shows on the machine that the
- * way is the one that was meant. `highestMm` is the top of what stands on the bed.
+ * way is the one that was meant.
  */
-export function airCut(program: Program, highestMm: number): Program {
+export function airCut(program: Program): Program {
   const lowestMm = wayOf(program).reduce((low, p) => Math.min(low, p.z), Infinity);
-  const byMm = Math.max(0, highestMm + AIR_MM - lowestMm);
+  const byMm = Math.max(0, program.highestMm + AIR_MM - lowestMm);
   const raised = (p: Place): Place => ({ ...p, z: p.z + byMm });
   return {
     ...program,

@@ -6,11 +6,12 @@ import { depthsTo, feedsOf, type Feeds } from './feeds.ts';
 import type { Move, Program } from './program.ts';
 import { CAUTIONS } from './words.ts';
 
-/** A round hole from the surface of the spoilboard down, mm. */
+/** A round hole between two heights over the surface of the spoilboard, mm. */
 export interface Bore {
   readonly at: Point<'layout'>;
   readonly diameterMm: number;
-  readonly depthMm: number;
+  readonly topMm: number;
+  readonly bottomMm: number;
 }
 
 export interface BoreWish {
@@ -18,6 +19,8 @@ export interface BoreWish {
   readonly jobName: string;
   readonly header: readonly string[];
   readonly zeroAt: Point<'layout'>;
+  /** Height of Z zero over the surface of the spoilboard. */
+  readonly zeroHighMm: number;
   readonly bores: readonly Bore[];
   /** Top of what stands on the bed, mm above it. */
   readonly highestMm: number;
@@ -35,7 +38,7 @@ const PECK_PER_DIAMETER = 1;
 /** The widest flat cutter that fits into every hole and reaches down; or what would. */
 export function boringCutter(cutters: readonly Cutter[], bores: readonly Bore[]): Step<Cutter> {
   const leastMm = bores.reduce((least, bore) => Math.min(least, bore.diameterMm), Infinity);
-  const deepMm = bores.reduce((most, bore) => Math.max(most, bore.depthMm), 0);
+  const deepMm = bores.reduce((most, bore) => Math.max(most, bore.topMm - bore.bottomMm), 0);
   const fitting = cutters
     .filter(({ kind }) => kind === 'flat')
     .filter(({ diameterMm }) => diameterMm <= leastMm + roundingMm)
@@ -68,7 +71,8 @@ export function boreHoles(wish: BoreWish, cutter: Cutter): Step<Program> {
     cautions: CAUTIONS,
     cutter: feeds.value.cutter,
     zeroAt,
-    zeroHighMm: 0,
+    zeroHighMm: wish.zeroHighMm,
+    highestMm: wish.highestMm,
     safeMm: wish.highestMm + SAFE_OVER_MM,
     witness: {
       at: { x: first.at.x - zeroAt.x, y: first.at.y - zeroAt.y, z: wish.highestMm + WITNESS_MM },
@@ -78,7 +82,7 @@ export function boreHoles(wish: BoreWish, cutter: Cutter): Step<Program> {
     moves: wish.bores.flatMap((bore, i) => [
       {
         kind: 'note',
-        words: `hole ${i + 1}: ${figure(bore.diameterMm)} wide, ${figure(bore.depthMm)} deep`,
+        words: `hole ${i + 1}: ${figure(bore.diameterMm)} wide, ${figure(bore.topMm - bore.bottomMm)} deep`,
       },
       ...movesOf(bore, zeroAt, feeds.value),
     ]),
@@ -103,16 +107,16 @@ function pecks(x: number, y: number, bore: Bore, feeds: Feeds): readonly Move[] 
   });
   return [
     { kind: 'over', x, y },
-    ...depthsTo(0, -bore.depthMm, stepMm).flatMap((z) => [
-      cut(PECK_OVER_MM, feeds.alongMmPerMin),
+    ...depthsTo(bore.topMm, bore.bottomMm, stepMm).flatMap((z) => [
+      cut(bore.topMm + PECK_OVER_MM, feeds.alongMmPerMin),
       cut(z, feeds.downMmPerMin),
     ]),
-    cut(PECK_OVER_MM, feeds.alongMmPerMin),
+    cut(bore.topMm + PECK_OVER_MM, feeds.alongMmPerMin),
   ];
 }
 
 function rounds(x: number, y: number, roundMm: number, bore: Bore, feeds: Feeds): readonly Move[] {
-  const bottomMm = -bore.depthMm;
+  const { topMm, bottomMm } = bore;
   const centre = { x, y };
   const at = (z: number) => ({ x: x + roundMm, y, z });
   const turn = (z: number): Move => ({
@@ -125,8 +129,8 @@ function rounds(x: number, y: number, roundMm: number, bore: Bore, feeds: Feeds)
   });
   return [
     { kind: 'over', x: x + roundMm, y },
-    { kind: 'cut', to: at(PECK_OVER_MM), feedMmPerMin: feeds.alongMmPerMin },
-    ...depthsTo(PECK_OVER_MM, bottomMm, Math.min(feeds.stepMm, feeds.radiusMm)).map(turn),
+    { kind: 'cut', to: at(topMm + PECK_OVER_MM), feedMmPerMin: feeds.alongMmPerMin },
+    ...depthsTo(topMm + PECK_OVER_MM, bottomMm, Math.min(feeds.stepMm, feeds.radiusMm)).map(turn),
     turn(bottomMm),
     { kind: 'cut', to: { x, y, z: bottomMm }, feedMmPerMin: feeds.alongMmPerMin },
   ];

@@ -1,4 +1,4 @@
-import type { Cutter, StopsJob } from '../../job/job.ts';
+import type { Cutter, Job } from '../../job/job.ts';
 import { betweenOutlinesMm } from '../../plane/distance.ts';
 import { arc, type Outline } from '../../plane/outline.ts';
 import type { Point } from '../../plane/point.ts';
@@ -22,7 +22,7 @@ interface Leg {
  * near-left corner, and the dust shoe is off where a caution says so.
  */
 export function programClash(
-  job: StopsJob,
+  job: Job,
   program: Program,
   cutter: Cutter,
   bodies: readonly Body[],
@@ -97,7 +97,7 @@ function legsOf(program: Program): readonly Leg[] {
   }));
 }
 
-function outOfTravel(job: StopsJob, program: Program, legs: readonly Leg[]): Cannot | null {
+function outOfTravel(job: Job, program: Program, legs: readonly Leg[]): Cannot | null {
   const { travelMm } = job.shop.machine;
   const lowestMm = -mostOf(legs.map((leg) => -leg.lowMm));
   if (program.safeMm - lowestMm > travelMm.z)
@@ -124,7 +124,7 @@ function outOfTravel(job: StopsJob, program: Program, legs: readonly Leg[]): Can
 }
 
 function strikeOn(
-  job: StopsJob,
+  job: Job,
   program: Program,
   cutter: Cutter,
   leg: Leg,

@@ -1,4 +1,4 @@
-import type { StopsJob } from '../../job/job.ts';
+import type { Job } from '../../job/job.ts';
 import type { JigSizesOf } from '../../job/jig-sizes.ts';
 import { bedInLayout } from '../corner-frame.ts';
 import { cannot, figure, mm, type Step } from '../answer.ts';
@@ -16,7 +16,7 @@ const MOST_HOLES = 2000;
  * out. Zero: near-left corner of the spoilboard.
  */
 export function dowelGrid(
-  job: StopsJob,
+  job: Job,
   sizes: JigSizesOf<'dowel-grid'>,
 ): Step<{ readonly program: Program; readonly cutter: Cutter }> {
   const { spoilboard } = job.shop.bed;
@@ -71,7 +71,8 @@ export function dowelGrid(
   const bores: readonly Bore[] = free.map(({ at }) => ({
     at: bedInLayout(job, at),
     diameterMm,
-    depthMm,
+    topMm: 0,
+    bottomMm: -depthMm,
   }));
   const cutter = boringCutter(job.shop.cutters, bores);
   if (cutter.kind === 'cannot') return cutter;
@@ -87,6 +88,7 @@ export function dowelGrid(
         'X and Y zero: near left corner of the spoilboard. Z zero: its surface.',
       ],
       zeroAt: bedInLayout(job, { x: 0, y: 0 }),
+      zeroHighMm: 0,
       bores,
       highestMm: 0,
       over: `the first hole, ${free[0]!.name}`,
@@ -98,7 +100,7 @@ export function dowelGrid(
     : { kind: 'made', value: { program: program.value, cutter: cutter.value } };
 }
 
-function nearestInsertMm(job: StopsJob, at: { readonly x: number; readonly y: number }): number {
+function nearestInsertMm(job: Job, at: { readonly x: number; readonly y: number }): number {
   const { inserts } = job.shop.bed;
   if (inserts === null) return Infinity;
   const off = (axis: 'x' | 'y'): number => {

@@ -46,6 +46,7 @@ export function millStops(
     cutter: feeds.value.cutter,
     zeroAt: cornerAt(job, corner),
     zeroHighMm: 0,
+    highestMm,
     safeMm: highestMm + SAFE_OVER_MM,
     witness: {
       at: { x: 0, y: 0, z: highestMm + WITNESS_MM },

@@ -19,7 +19,8 @@ export function borePinHoles(
   const bores = pins.map(({ at, diameterMm }): Bore => ({
     at,
     diameterMm,
-    depthMm: Math.min(DEPTH_PER_DIAMETER * diameterMm, thickMm),
+    topMm: 0,
+    bottomMm: -Math.min(DEPTH_PER_DIAMETER * diameterMm, thickMm),
   }));
   const cutter = boringCutter(job.shop.cutters, bores);
   if (cutter.kind === 'cannot') return cutter;
@@ -35,6 +36,7 @@ export function borePinHoles(
         'Z zero: surface of the spoilboard.',
       ],
       zeroAt: cornerAt(job, corner),
+      zeroHighMm: 0,
       bores,
       highestMm: 0,
       over: 'the first hole',

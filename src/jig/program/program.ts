@@ -17,6 +17,8 @@ export interface Program {
   readonly zeroAt: Point<'layout'>;
   /** Height of its Z zero over the surface of the spoilboard; what is below counts from that surface. */
   readonly zeroHighMm: number;
+  /** Top of whatever lies or stands on the bed while it runs. */
+  readonly highestMm: number;
   readonly safeMm: number;
   /** Where the cutter waits first, spindle still, so that a person sees whether the zero is right. */
   readonly witness: Witness;

@@ -1,4 +1,5 @@
-import type { Cutter, StopsJob } from '../../job/job.ts';
+import type { Cutter, Job, StopsJob } from '../../job/job.ts';
+import { unreachable } from '../../num/invariant.ts';
 import type { Body } from '../../sweep/body.ts';
 import { figure, type Cannot, type Step } from '../answer.ts';
 import { given } from '../parts/size.ts';
@@ -10,6 +11,7 @@ import { bodiesOf } from '../stops.ts';
 import { airCut } from './air-cut.ts';
 import { programClash } from './check.ts';
 import { dowelGrid } from './dowel-grid.ts';
+import { boreDowelHoles } from './dowel-holes.ts';
 import { millStops } from './mill-stops.ts';
 import { borePinHoles } from './pin-holes.ts';
 import type { Program } from './program.ts';
@@ -34,22 +36,22 @@ export interface ProgramsAnswer {
   readonly refused: readonly NoProgram[];
 }
 
+interface Wish {
+  readonly step: Step<PlannedProgram>;
+  readonly wanted: NoProgram['wanted'];
+}
+
 /** Every program that the job wants for its jig. */
 export function programsOf(
-  job: StopsJob,
+  job: Job,
   placings: Placings,
   stops: readonly StopPart[],
 ): ProgramsAnswer {
-  const { made } = job.stops;
   const bodies = stops.flatMap(bodiesOf);
-  const wishes: { step: Step<PlannedProgram>; wanted: NoProgram['wanted'] }[] = [];
-  if (made.kind === 'milled-in-place')
-    wishes.push({
-      step: planned(millStops(job, stops, made.cutter), made.cutter, bodies),
-      wanted: 'follows',
-    });
-  if (made.kind === 'on-bed-pins')
-    wishes.push({ step: onEmptyBed(borePinHoles(job, stops)), wanted: 'follows' });
+  const wishes: Wish[] = [];
+  if (job.locating === 'stops') wishes.push(...forStops(job, stops, bodies));
+  const dowels = boreDowelHoles(job, placings);
+  if (dowels !== null) wishes.push({ step: onEmptyBed(dowels), wanted: 'follows' });
   if (job.jig['dowel-grid'] !== undefined)
     wishes.push({ step: onEmptyBed(dowelGrid(job, job.jig['dowel-grid'])), wanted: 'asked for' });
   if (job.jig.skim !== undefined) wishes.push({ step: skimming(job), wanted: 'asked for' });
@@ -67,16 +69,37 @@ export function programsOf(
       continue;
     }
     const { program, cutter, bodies: there } = step.value;
-    const air = airCut(
-      program,
-      there.reduce((top, body) => Math.max(top, body.highMm), 0),
-    );
+    const air = airCut(program);
     const clash =
       programClash(job, program, cutter, there) ?? programClash(job, air, cutter, there);
     if (clash === null) programs.push({ cut: step.value, air });
     else refused.push({ ...clash, wanted });
   }
   return { programs, refused };
+}
+
+/** What the stops want before they can stand or be used. */
+function forStops(
+  job: StopsJob,
+  stops: readonly StopPart[],
+  bodies: readonly Body[],
+): readonly Wish[] {
+  const { made } = job.stops;
+  switch (made.kind) {
+    case 'milled-in-place':
+      return [
+        {
+          step: planned(millStops(job, stops, made.cutter), made.cutter, bodies),
+          wanted: 'follows',
+        },
+      ];
+    case 'on-bed-pins':
+      return [{ step: onEmptyBed(borePinHoles(job, stops)), wanted: 'follows' }];
+    case 'set-by-hand':
+      return [];
+    default:
+      return unreachable(made);
+  }
 }
 
 const planned = (
@@ -91,7 +114,7 @@ const onEmptyBed = (
 ): Step<PlannedProgram> =>
   step.kind === 'cannot' ? step : { kind: 'made', value: { ...step.value, bodies: [] } };
 
-function skimming(job: StopsJob): Step<PlannedProgram> {
+function skimming(job: Job): Step<PlannedProgram> {
   const cutter = skimmingCutter(job);
   if (cutter.kind === 'cannot') return cutter;
   const sizes = job.jig.skim!;
@@ -104,7 +127,7 @@ function skimming(job: StopsJob): Step<PlannedProgram> {
 }
 
 function testing(
-  job: StopsJob,
+  job: Job,
   placings: Placings,
   stops: readonly StopPart[],
   bodies: readonly Body[],

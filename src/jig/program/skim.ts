@@ -1,4 +1,4 @@
-import type { Cutter, StopsJob } from '../../job/job.ts';
+import type { Cutter, Job } from '../../job/job.ts';
 import { bedInLayout } from '../corner-frame.ts';
 import { cannot, figure, made, mm, type Step } from '../answer.ts';
 import { feedsOf } from './feeds.ts';
@@ -15,7 +15,7 @@ const SAFE_MM = 10;
 const WITNESS_MM = 2;
 
 /** The widest flat cutter: the fewest lanes, and the least ridges where the spindle leans. */
-export const skimmingCutter = ({ shop }: StopsJob): Step<Cutter> => {
+export const skimmingCutter = ({ shop }: Job): Step<Cutter> => {
   const [widest] = shop.cutters
     .filter(({ kind }) => kind === 'flat')
     .toSorted((a, b) => b.diameterMm - a.diameterMm);
@@ -31,7 +31,7 @@ export const skimmingCutter = ({ shop }: StopsJob): Step<Cutter> => {
  * Skims the spoilboard level with the travel: lanes along X, all of one direction so that every lane
  * climbs, as far as the travel reaches. Nothing may stand on the bed.
  */
-export function skim(job: StopsJob, cutter: Cutter, wish: SkimWish): Step<Program> {
+export function skim(job: Job, cutter: Cutter, wish: SkimWish): Step<Program> {
   const feeds = feedsOf(cutter);
   if (feeds.kind === 'cannot') return feeds;
   const { spoilboard } = job.shop.bed;
@@ -71,6 +71,7 @@ export function skim(job: StopsJob, cutter: Cutter, wish: SkimWish): Step<Progra
     cutter: feeds.value.cutter,
     zeroAt: bedInLayout(job, { x: 0, y: 0 }),
     zeroHighMm: 0,
+    highestMm: 0,
     safeMm: SAFE_MM,
     witness: { at: { x: 0, y: 0, z: WITNESS_MM }, over: 'the near left corner of the spoilboard' },
     spindle: 'turns',

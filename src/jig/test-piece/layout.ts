@@ -1,4 +1,4 @@
-import type { Cutter, Face, StopsJob } from '../../job/job.ts';
+import type { Cutter, Face, Job } from '../../job/job.ts';
 import type { JigSizesOf } from '../../job/jig-sizes.ts';
 import type { Point } from '../../plane/point.ts';
 import { cannot, figure, made, mm, type Step } from '../answer.ts';
@@ -17,7 +17,7 @@ type Place = Point<'blank'>;
 
 /** The test piece for a job: as many combs, verniers and tongues as its blank has room for. */
 export function testPiece(
-  job: StopsJob,
+  job: Job,
   stops: readonly StopPart[],
   sizes: JigSizesOf<'test-piece'>,
 ): Step<TestPiece> {
@@ -67,7 +67,7 @@ export function testPiece(
 }
 
 /** The widest flat cutter that can go round inside a slot. */
-function combCutter(job: StopsJob, slotMm: number): Step<Cutter> {
+function combCutter(job: Job, slotMm: number): Step<Cutter> {
   const mostMm = slotMm - testNumbers.roundMm;
   const [widest] = job.shop.cutters
     .filter(({ kind, diameterMm }) => kind === 'flat' && diameterMm <= mostMm)
@@ -83,7 +83,7 @@ function combCutter(job: StopsJob, slotMm: number): Step<Cutter> {
 
 /** Six combs tell the whole plane of the misalignment, four its shift and turn. */
 function combMiddles(
-  job: StopsJob,
+  job: Job,
   longMm: number,
   deepMm: number,
 ): readonly { readonly axis: 'x' | 'y'; readonly at: Place }[] {
@@ -124,7 +124,7 @@ function slotBox(
 }
 
 /** One row for x and one for y in the room that the combs leave, with as many pairs as fit; or none. */
-function verniersOf(job: StopsJob, cutterMm: number, deepMm: number): readonly Vernier[] {
+function verniersOf(job: Job, cutterMm: number, deepMm: number): readonly Vernier[] {
   const n = testNumbers;
   const edge = n.insetMm + deepMm + n.gapMm;
   const room = {

@@ -1,15 +1,14 @@
-import type { Face, StopsJob } from '../../job/job.ts';
+import type { Face, Job } from '../../job/job.ts';
 import { limitsOf } from '../../num/spread-of.ts';
 import type { Point } from '../../plane/point.ts';
 import { blankInLayout } from '../../setup/place.ts';
 import type { Placing } from '../../setup/placing.ts';
 import type { Placings } from '../../sweep/clearances.ts';
 import { breakThroughMm } from '../../sweep/numbers.ts';
-import { overheadOf } from '../../sweep/overhead.ts';
-import { cannot, figure, made, mm, type Step } from '../answer.ts';
-import { stopNumbers } from '../numbers.ts';
+import { figure, made, type Step } from '../answer.ts';
 import { feedsOf, type Feeds } from '../program/feeds.ts';
 import type { Move, Program } from '../program/program.ts';
+import { noRoomOverBlank } from '../program/room-over-blank.ts';
 import { CAUTIONS } from '../program/words.ts';
 import type { StopPart } from '../stop-part.ts';
 import { bodiesOf } from '../stops.ts';
@@ -21,7 +20,7 @@ const WITNESS_MM = 2;
 
 /** The two programs of a test piece, one for each placing, from the zeros of the job itself. */
 export function testPrograms(
-  job: StopsJob,
+  job: Job,
   placings: Placings,
   stops: readonly StopPart[],
   piece: TestPiece,
@@ -30,15 +29,8 @@ export function testPrograms(
   if (feeds.kind === 'cannot') return feeds;
   const { thickMm } = job.blank;
   const lowMm = throughMm(job);
-  for (const { what, plan, fromMm } of overheadOf(job, piece.cutter)) {
-    const isWider = plan.kind === 'disc' && plan.radiusMm > piece.cutter.diameterMm / 2;
-    const shortMm = thickMm + stopNumbers.clearBesideMm - (lowMm + fromMm);
-    if (what !== 'cutter' && isWider && shortMm > 0)
-      return cannot(
-        `test-piece: the ${what} would come ${mm(shortMm)} too near to the board while ${piece.cutter.name} cuts through it`,
-        `a cutter that sticks out ${mm(shortMm)} more`,
-      );
-  }
+  const low = noRoomOverBlank(job, piece.cutter, lowMm, 'test-piece');
+  if (low !== null) return low;
   const tops = stops.flatMap(bodiesOf).map((body) => body.highMm);
   const highestMm = Math.max(thickMm, ...tops);
   return made(
@@ -49,14 +41,14 @@ export function testPrograms(
 }
 
 /** Where the tip goes to cut through, below the spoilboard's surface, mm. */
-function throughMm(job: StopsJob): number {
+function throughMm(job: Job): number {
   const onTop = job.zero.frontUp.z.on === 'top' || job.zero.backUp.z.on === 'top';
   const thicker = Math.max(0, limitsOf(job.blank.thickSpread.distribution)[1]);
   return -breakThroughMm - (onTop ? thicker : 0);
 }
 
 function programOf(
-  job: StopsJob,
+  job: Job,
   placing: Placing,
   piece: TestPiece,
   feeds: Feeds,
@@ -74,7 +66,7 @@ function programOf(
     header: [
       `For: the ${words} placing of the test piece, ${face} up.`,
       `On the bed: the stops, and a board of the size of the blank, ${figure(job.blank.widthMm)} by ${figure(job.blank.heightMm)} by ${figure(thickMm)}, laid and turned over as the blank will be.`,
-      `Edges: ${placing.base.edge} edge against the fence, ${placing.end.edge} edge against the side stop; marked: ${job.blank.marked.join(' and ')}.`,
+      `Edges: ${placing.base.edge} edge ${placing.base.side}, ${placing.end.edge} edge ${placing.end.side}; marked: ${job.blank.marked.join(' and ')}.`,
       'X and Y zero: as the bench sheet says for this placing, just as for the part.',
       `Z zero: ${zero.z.on === 'top' ? 'top of the board' : 'surface of the spoilboard'}.`,
       'Put scrap of even thickness under it or accept shallow cuts in the spoilboard.',
@@ -91,6 +83,7 @@ function programOf(
     cutter: feeds.cutter,
     zeroAt: placing.zero,
     zeroHighMm: zero.z.on === 'top' ? thickMm : 0,
+    highestMm,
     safeMm: highestMm + SAFE_OVER_MM,
     witness: {
       at: { x: 0, y: 0, z: highestMm + WITNESS_MM },
@@ -102,7 +95,7 @@ function programOf(
 }
 
 function movesOf(
-  job: StopsJob,
+  job: Job,
   placing: Placing,
   piece: TestPiece,
   feeds: Feeds,
@@ -159,7 +152,7 @@ function movesOf(
 
 /** The rebate goes on past the edge it lies on, so that it is as deep at the edge as inside. */
 function openedBox(
-  job: StopsJob,
+  job: Job,
   { low, high }: Tongue,
   radiusMm: number,
 ): Pick<Tongue, 'low' | 'high'> {

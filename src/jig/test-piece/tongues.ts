@@ -1,4 +1,4 @@
-import type { Cutter, StopsJob } from '../../job/job.ts';
+import type { Cutter, Job } from '../../job/job.ts';
 import { betweenOutlinesMm } from '../../plane/distance.ts';
 import type { Outline } from '../../plane/outline.ts';
 import type { Point } from '../../plane/point.ts';
@@ -14,11 +14,7 @@ const STEP_MM = 4;
  * A tongue near each corner, on whichever of its two edges no stop is in the cutter's way, front up and
  * back up; a corner without a free place has none.
  */
-export function tonguesOf(
-  job: StopsJob,
-  stops: readonly StopPart[],
-  cutter: Cutter,
-): readonly Tongue[] {
+export function tonguesOf(job: Job, stops: readonly StopPart[], cutter: Cutter): readonly Tongue[] {
   const { widthMm: w, heightMm: h, thickMm } = job.blank;
   const { rebateMm, rebateLongMm, webMm } = testNumbers;
   const tipMm = (thickMm + webMm) / 2;

@@ -1,21 +1,17 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Step } from '../../../src/jig/answer.ts';
 import { checkMesh } from '../../../src/jig/mesh.ts';
 import { camClamp } from '../../../src/jig/parts/cam-clamp.ts';
 import { columnName, dowelBoard } from '../../../src/jig/parts/dowel-board.ts';
 import { drillGuide } from '../../../src/jig/parts/drill-guide.ts';
-import { partFacets, type JigPart } from '../../../src/jig/parts/part.ts';
+import { partFacets } from '../../../src/jig/parts/part.ts';
 import { partsOf } from '../../../src/jig/parts/parts-of.ts';
-import { stepBlock } from '../../../src/jig/parts/step-block.ts';
 import { strapClamp } from '../../../src/jig/parts/strap-clamp.ts';
-import { toeClamp } from '../../../src/jig/parts/toe-clamp.ts';
 import { wedgePair } from '../../../src/jig/parts/wedge-pair.ts';
 import { defaultJigSizes as sizes } from '../../../src/job/jig-sizes.ts';
-import { evenly } from '../../plane/evenly.ts';
 import { aJob } from '../a-job.ts';
 import { expectLawfulPlate } from '../plate/laws.ts';
 import { madeOf, partsOf as stopsOf } from '../program/some-programs.ts';
+import { expectAnyPartLawful } from './any-part.ts';
 import { expectLawfulPart } from './laws.ts';
 
 const job = aJob();
@@ -46,43 +42,7 @@ describe('every part of the jig', () => {
   });
 
   it('is sound or refused with what would fit, whatever its sizes', async () => {
-    const share = evenly(0.3, 2.5);
-    await fc.assert(
-      fc.asyncProperty(
-        fc.record({
-          which: fc.integer({ min: 0, max: 5 }),
-          a: share,
-          b: share,
-          c: share,
-          d: share,
-        }),
-        async ({ which, a, b, c, d }) => {
-          const shares = [a, b, c, d];
-          const scaled = <T extends object>(all: T): T =>
-            Object.fromEntries(
-              Object.entries(all).map(([key, value], i) => [
-                key,
-                typeof value !== 'number' ||
-                (Number.isInteger(value) && /count|columns|rows/.test(key))
-                  ? (value as unknown)
-                  : value * shares[i % 4]!,
-              ]),
-            ) as T;
-          const steps: readonly Step<readonly JigPart[]>[] = [
-            camClamp(job, scaled(sizes('cam-clamp'))),
-            wedgePair(job, scaled(sizes('wedge-pair'))),
-            toeClamp(job, scaled(sizes('toe-clamp'))),
-            stepBlock(job, scaled(sizes('step-block'))),
-            strapClamp(job, stops, scaled(sizes('strap-clamp'))),
-            dowelBoard(job, scaled(sizes('dowel-board'))),
-          ];
-          const step = steps[which]!;
-          if (step.kind === 'cannot') expect(step.wouldFit).not.toBe('');
-          else for (const part of step.value) await expectLawfulPart(part);
-        },
-      ),
-      { seed: 61, numRuns: 12 },
-    );
+    await expectAnyPartLawful(61, 12);
   });
 });
 

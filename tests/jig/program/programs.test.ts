@@ -122,7 +122,7 @@ describe('holes', () => {
   });
 
   it('take the widest cutter that goes in, or tell which would', () => {
-    const hole = { at: { x: 0, y: 0 }, diameterMm: 6, depthMm: 12 };
+    const hole = { at: { x: 0, y: 0 }, diameterMm: 6, topMm: 0, bottomMm: -12 };
     const thin = { ...flat6, name: 'flat 3', diameterMm: 3 };
     expect(madeOf(boringCutter([thin, flat6], [hole])).name).toBe('flat 6');
     expect(madeOf(boringCutter([thin, flat6], [{ ...hole, diameterMm: 5 }])).name).toBe('flat 3');

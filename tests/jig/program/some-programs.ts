@@ -37,9 +37,10 @@ const bores = (diameterMm: number): Program =>
         jobName: 'Case lid',
         header: [],
         zeroAt: { x: 0, y: 0 },
+        zeroHighMm: 0,
         bores: [
-          { at: { x: 10, y: -5 }, diameterMm, depthMm: 12 },
-          { at: { x: 260, y: -5 }, diameterMm, depthMm: 12 },
+          { at: { x: 10, y: -5 }, diameterMm, topMm: 0, bottomMm: -12 },
+          { at: { x: 260, y: -5 }, diameterMm, topMm: 0, bottomMm: -12 },
         ],
         highestMm: 0,
         over: 'the first hole',

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { rs274Of } from '../../../src/export/rs274.ts';
-import { programClash } from '../../../src/jig/program/check.ts';
+import { airCut } from '../../../src/jig/program/air-cut.ts';
+import { programClash, wayOf } from '../../../src/jig/program/check.ts';
 import { testPiece } from '../../../src/jig/test-piece/layout.ts';
 import { testPrograms } from '../../../src/jig/test-piece/programs.ts';
 import type { TestPiece } from '../../../src/jig/test-piece/test-piece.ts';
@@ -130,6 +131,14 @@ describe('a test piece', () => {
       const { programs, stops } = cutPiece(job, 6, { x: 0, y: 0 });
       for (const program of programs)
         expect(programClash(job, program, long6, stops.flatMap(bodiesOf))).toBeNull();
+    }
+  });
+
+  it('stays above the board as an air cut', () => {
+    const { programs } = cutPiece(aboutY, 6, { x: 0, y: 0 });
+    for (const program of programs) {
+      const lowest = wayOf(airCut(program)).reduce((low, p) => Math.min(low, p.z), Infinity);
+      expect(lowest).toBe(24 + 5);
     }
   });
 

@@ -1,9 +1,10 @@
 #!/usr/bin/env node
 import { existsSync, readFileSync } from 'node:fs';
 import { Command, CommanderError } from 'commander';
+import { BUILD_GROUPS, type BuildGroup } from './build-groups.ts';
 import { EXIT, Refusal } from './exit.ts';
 import { addingOf, gathered, partFrom } from './learn-options.ts';
-import { DEFAULT_SEED, DEFAULT_TRIALS, seedFrom, trialsFrom } from './options.ts';
+import { DEFAULT_SEED, DEFAULT_TRIALS, groupsFrom, seedFrom, trialsFrom } from './options.ts';
 import type { Say } from './verbs.ts';
 
 interface RunOptions {
@@ -18,6 +19,11 @@ interface LearnWords extends RunOptions {
   readonly add: readonly string[];
   readonly gauge: string;
   readonly note: string;
+}
+
+interface BuildOptions extends RunOptions {
+  readonly out: string;
+  readonly only: ReadonlySet<BuildGroup>;
 }
 
 const version = (
@@ -159,14 +165,22 @@ function command(): Command {
   run(program.command('build'))
     .argument('<jobs...>', 'job files; with several, their difference is told')
     .option('--out <folder>', 'where the folder of each job goes', 'exports')
-    .description('prediction, stops as STL, and the bench sheet, into a folder for each job')
+    .option(
+      '--only <groups>',
+      `only some of it, with commas between: ${BUILD_GROUPS.join(', ')}`,
+      groupsFrom,
+      new Set<BuildGroup>(BUILD_GROUPS),
+    )
+    .description(
+      'prediction, bench sheet, stops, parts and programs of the jig, into a folder for each job',
+    )
     .addHelpText(
       'after',
       '\nExample: flipwright build jigs/wall-clock.yaml\nAll files of a job are written, or none.',
     )
-    .action(async (jobs: string[], options: RunOptions & { out: string }) => {
+    .action(async (jobs: string[], options: BuildOptions) => {
       const { buildVerb } = await verbs();
-      process.exitCode = await buildVerb(jobs, options.out, options, version, say);
+      process.exitCode = await buildVerb(jobs, options.out, options, version, say, options.only);
     });
   return program;
 }

@@ -3,12 +3,17 @@ import type { JigSizesOf } from '../../job/jig-sizes.ts';
 import { figure, made, type Step } from '../answer.ts';
 import { screwNumbers, stopNumbers } from '../numbers.ts';
 import type { Curve } from '../plate/drawing.ts';
+import { wordsLongMm } from '../plate/lettering.ts';
 import { LOCKING_FRICTION, partNumbers } from './numbers.ts';
 import type { JigPart } from './part.ts';
 import { given, unmet } from './size.ts';
 
 /** Half the width of the handle, mm. */
 const HANDLE_HALF_MM = 8;
+/** Height of the engraved words. */
+const WORDS_MM = 4;
+/** A side between two corners is not shorter than this: less falls together on the grid of a solid. */
+const LEAST_SIDE_MM = 0.1;
 
 /**
  * An eccentric disc with a handle, that pushes the blank against the stops and stays there by friction:
@@ -20,6 +25,7 @@ export function camClamp(job: Job, sizes: JigSizesOf<'cam-clamp'>): Step<readonl
   const throwMm = given(sizes.throw);
   const handleMm = given(sizes.handle);
   const thickMm = given(sizes.thick);
+  const engraved = `R${figure(radiusMm)} E${figure(throwMm)}`;
   const bolt = screwNumbers[job.shop.bed.inserts?.thread ?? 'M6'];
   const most = radiusMm * Math.sin(Math.atan(LOCKING_FRICTION));
   const refusal = unmet('cam-clamp', [
@@ -34,15 +40,21 @@ export function camClamp(job: Job, sizes: JigSizesOf<'cam-clamp'>): Step<readonl
       isMm: radiusMm,
       least: Math.max(
         throwMm + bolt.holeMm / 2 + stopNumbers.holeWallMm,
-        HANDLE_HALF_MM + partNumbers.cornerMm,
+        HANDLE_HALF_MM + partNumbers.cornerMm + LEAST_SIDE_MM,
       ),
       because: 'the wall round the pivot would break out',
     },
     {
       what: 'handle',
       isMm: handleMm,
-      least: radiusMm + 3 * HANDLE_HALF_MM,
-      because: 'there is nothing to hold beyond the disc',
+      // Its words stand between the disc and the round end.
+      least:
+        radiusMm +
+        Math.max(
+          3 * HANDLE_HALF_MM,
+          2 * WORDS_MM + wordsLongMm(engraved, WORDS_MM) + HANDLE_HALF_MM - throwMm,
+        ),
+      because: 'there is nothing to hold beyond the disc, or no room for its words',
     },
     {
       what: 'thick',
@@ -68,9 +80,9 @@ export function camClamp(job: Job, sizes: JigSizesOf<'cam-clamp'>): Step<readonl
           holes: [{ ends: [pivot], radiusMm: bolt.holeMm / 2, depthMm: null, seat: null }],
           words: [
             {
-              words: `R${figure(radiusMm)} E${figure(throwMm)}`,
-              at: { x: radiusMm + 4, y: -2 },
-              heightMm: 4,
+              words: engraved,
+              at: { x: radiusMm + WORDS_MM, y: -WORDS_MM / 2 },
+              heightMm: WORDS_MM,
               strokeMm: partNumbers.strokeMm,
               depthMm: partNumbers.engraveMm,
             },

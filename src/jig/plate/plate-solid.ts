@@ -17,7 +17,13 @@ export const plateSolid = (plate: Plate): Solid => solidOfFacets(plateFacets(pla
 
 /** Its facets, counter-clockwise seen from outside. */
 export const plateFacets = (plate: Plate): readonly Facet[] =>
-  facetsWithFoot(plate, Math.min(stopNumbers.footChamferMm, plate.thickMm / 4));
+  facetsWithFoot(plate, plateFootMm(plate));
+
+/** How far the foot of a plate is drawn in, mm: not at all where its sides are too short for it. */
+export function plateFootMm(plate: Plate): number {
+  const wantedMm = Math.min(stopNumbers.footChamferMm, plate.thickMm / 4);
+  return drawnInOrNull(plateOutline(plate), wantedMm) === null ? 0 : wantedMm;
+}
 
 /** The same with a foot of its own; a picture has none, its chamfer would show as specks. */
 export function facetsWithFoot(plate: Plate, footMm: number): readonly Facet[] {
@@ -83,6 +89,15 @@ const downwards = (facets: readonly Facet[]): readonly Facet[] =>
 
 /** Every side moved inwards, its direction kept, so that the slope between is flat. */
 export function drawnIn(outline: Loop, byMm: number): Loop {
+  const moved = drawnInOrNull(outline, byMm);
+  invariant(moved !== null, `an outline too fine to draw in by ${byMm}`);
+  return moved;
+}
+
+/** Sides that are shorter would fall together on the grid of a solid, mm. */
+const SHORTEST_MM = 0.01;
+
+function drawnInOrNull(outline: Loop, byMm: number): Loop | null {
   const inward = outline.map((p, i) => {
     const q = outline[(i + 1) % outline.length]!;
     const long = Math.hypot(q.x - p.x, q.y - p.y);
@@ -93,14 +108,13 @@ export function drawnIn(outline: Loop, byMm: number): Loop {
     const share = byMm / (1 + m.x * n.x + m.y * n.y);
     return { x: p.x + share * (m.x + n.x), y: p.y + share * (m.y + n.y) };
   });
-  invariant(
+  const isSound =
     signedAreaMm2(moved) > 0 &&
-      moved.every((p, i) => {
-        const k = (i + 1) % moved.length;
-        const [a, b, q] = [outline[i]!, outline[k]!, moved[k]!];
-        return (q.x - p.x) * (b.x - a.x) + (q.y - p.y) * (b.y - a.y) > 0;
-      }),
-    `an outline too fine to draw in by ${byMm}`,
-  );
-  return moved;
+    moved.every((p, i) => {
+      const k = (i + 1) % moved.length;
+      const [a, b, q] = [outline[i]!, outline[k]!, moved[k]!];
+      const side = Math.hypot(b.x - a.x, b.y - a.y);
+      return (q.x - p.x) * (b.x - a.x) + (q.y - p.y) * (b.y - a.y) > SHORTEST_MM * side;
+    });
+  return isSound ? moved : null;
 }

@@ -1,7 +1,7 @@
 import { expect } from 'vitest';
 import { checkMesh } from '../../../src/jig/mesh.ts';
 import { stopNumbers } from '../../../src/jig/numbers.ts';
-import { plateSolid } from '../../../src/jig/plate/plate-solid.ts';
+import { plateFootMm, plateSolid } from '../../../src/jig/plate/plate-solid.ts';
 import { plateOutline, sinksOf, type Plate, type Sink } from '../../../src/jig/plate/plate.ts';
 import { facetsOf } from '../../../src/jig/solid.ts';
 import { signedAreaMm2 } from '../../../src/plane/measure.ts';
@@ -39,7 +39,7 @@ export async function expectLawfulPlate(plate: Plate): Promise<void> {
  */
 function volumeMm3(plate: Plate): number {
   const outline = plateOutline(plate);
-  const c = Math.min(stopNumbers.footChamferMm, plate.thickMm / 4);
+  const c = plateFootMm(plate);
   let perimeter = 0;
   let tangents = 0;
   outline.forEach((p, i) => {

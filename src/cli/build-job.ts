@@ -1,15 +1,18 @@
 import { bodiesOf, stopsOf } from '../jig/stops.ts';
-import { stlOf } from '../export/stl.ts';
-import { solidOf } from '../jig/solid.ts';
+import { fileNameOf } from '../export/plain-words.ts';
 import { touchClashText, touchRoom } from '../jig/touch-room.ts';
 import type { StopPart } from '../jig/stop-part.ts';
 import type { Job, StopsJob } from '../job/job.ts';
 import { placingsOf } from '../setup/place.ts';
 import { benchSheet } from '../sheet/bench-sheet.ts';
 import { clearancesInBed } from '../sheet/locating/way-of.ts';
+import { manifest, type ManifestEntry } from '../sheet/manifest.ts';
+import type { SheetInput } from '../sheet/sheet-input.ts';
 import { stopPicture } from '../sheet/solid-picture.ts';
 import type { Prediction } from '../stackup/prediction.ts';
 import { clearancesOf } from '../sweep/clearances.ts';
+import type { BuildGroup } from './build-groups.ts';
+import { buildJig } from './build-jig.ts';
 import { Refusal } from './exit.ts';
 import { predictionJson } from './json.ts';
 import { runPrediction, type RunOptions, type Surroundings } from './run-prediction.ts';
@@ -22,52 +25,92 @@ export interface Built {
   readonly job: Job;
   readonly prediction: Prediction;
   readonly files: readonly NewFile[];
+  /** Wanted, not made, and why. */
+  readonly missing: readonly string[];
 }
 
-/** Everything a job makes, in memory. @throws Refusal when no stop can be made, saying what would fit, or when stopped. */
+/** What a job makes, in memory. @throws Refusal when a part of it cannot be made, saying what would fit, or when stopped. */
 export async function buildJob(
   job: Job,
   options: RunOptions,
   version: string,
   around: Surroundings,
+  groups: ReadonlySet<BuildGroup>,
 ): Promise<Built> {
+  const stops = job.locating === 'stops' ? stopsFor(job) : null;
+  const placings = stops?.placings ?? placingsOf(job);
+  const parts = stops?.parts ?? [];
+  // Drawing a solid is most of the work: once for the sheet and for the page of what was built.
+  const stopPictures = parts.map((part) => stopPicture(part, STOP_PICTURE_MM, job.shop.units));
+  const jig = buildJig(job, placings, parts, stopPictures, groups, version);
   const prediction = await runPrediction(job, options, around);
   if (prediction.ended === 'interrupted')
     throw new Refusal(`${job.name}: stopped; nothing was written`);
-  if (job.locating !== 'stops') {
-    const placings = placingsOf(job);
-    const clearances = clearancesInBed(job, placings);
-    const told = { job, placings, prediction, clearances, version };
-    const files = [
-      { name: 'bench-sheet.html', bytes: benchSheet({ made: 'in-the-bed', ...told }) },
-      { name: 'prediction.json', bytes: `${predictionJson(prediction)}\n` },
-    ];
-    return { job, prediction, files };
-  }
-  const { placings, parts } = stopsFor(job);
-  const solids = parts.map((part) => ({
-    name: `${fileNameOf(part.name)}.stl`,
-    bytes: stlOf(solidOf(part.profile)),
-  }));
-  const clearances = clearancesOf(job, placings, parts.flatMap(bodiesOf));
-  const sheet = benchSheet({
-    made: 'stops',
-    job,
-    placings,
-    prediction,
-    clearances,
-    stops: parts,
-    stopPictures: parts.map((part) => stopPicture(part, STOP_PICTURE_MM, job.shop.units)),
-    fileNames: solids.map(({ name }) => name),
+  const told = { job, placings, prediction, version };
+  const sheet = groups.has('sheet') ? sheetOf(told, parts, stopPictures) : null;
+  const forBench: readonly ManifestEntry[] = [
+    ...(sheet === null ? [] : [SHEET]),
+    ...(groups.has('prediction') ? [PREDICTION] : []),
+  ];
+  const page = manifest({
+    jobName: job.name,
+    groups: [{ title: 'For the bench', entries: forBench }, ...jig.groups],
+    missing: jig.missing,
     version,
   });
   const files = [
-    { name: 'bench-sheet.html', bytes: sheet },
-    { name: 'prediction.json', bytes: `${predictionJson(prediction)}\n` },
-    ...solids,
+    ...(sheet === null ? [] : [{ name: 'bench-sheet.html', bytes: sheet }]),
+    ...(groups.has('prediction')
+      ? [{ name: 'prediction.json', bytes: `${predictionJson(prediction)}\n` }]
+      : []),
+    ...jig.files,
+    { name: 'index.html', bytes: page },
   ];
-  return { job, prediction, files };
+  return { job, prediction, files, missing: jig.missing };
 }
+
+/** The bench sheet, of stops or of what stands in the bed. */
+function sheetOf(
+  told: Pick<SheetInput, 'job' | 'placings' | 'prediction' | 'version'>,
+  stops: readonly StopPart[],
+  stopPictures: readonly string[],
+): string {
+  const { job, placings } = told;
+  if (job.locating !== 'stops')
+    return benchSheet({
+      ...told,
+      made: 'in-the-bed',
+      job,
+      clearances: clearancesInBed(job, placings),
+    });
+  return benchSheet({
+    ...told,
+    made: 'stops',
+    job,
+    clearances: clearancesOf(job, placings, stops.flatMap(bodiesOf)),
+    stops,
+    stopPictures,
+    fileNames: stops.map((part) => `${fileNameOf(part.name)}.stl`),
+  });
+}
+
+const SHEET: ManifestEntry = {
+  name: 'bench sheet',
+  count: 1,
+  purpose: 'The order of work at the machine, from laying the blank to checking the part.',
+  notes: [],
+  picture: null,
+  files: ['bench-sheet.html'],
+};
+
+const PREDICTION: ManifestEntry = {
+  name: 'prediction',
+  count: 1,
+  purpose: 'How far the back will be off, in figures for programs.',
+  notes: [],
+  picture: null,
+  files: ['prediction.json'],
+};
 
 /** The placings and their stops. @throws Refusal when no stop can be made, saying what would fit. */
 export function stopsFor(job: StopsJob): {
@@ -84,16 +127,4 @@ export function stopsFor(job: StopsJob): {
   const clash = touchRoom(job, placings, stops.parts)[0];
   if (clash !== undefined) throw new Refusal(`${job.name}: ${touchClashText(clash)}`);
   return { placings, parts: stops.parts };
-}
-
-/** Lower-case letters, digits and dashes only. */
-export function fileNameOf(text: string): string {
-  const name = text
-    .normalize('NFKD')
-    .replace(/\p{M}/gu, '')
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '')
-    .slice(0, 60);
-  return name === '' ? 'job' : name;
 }

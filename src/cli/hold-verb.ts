@@ -1,5 +1,5 @@
 import { basename, extname, join } from 'node:path';
-import { fileNameOf } from './build-job.ts';
+import { fileNameOf } from '../export/plain-words.ts';
 import { EXIT } from './exit.ts';
 import { holdJob } from './hold-job.ts';
 import { wrapped } from './lines.ts';

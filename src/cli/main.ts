@@ -2,6 +2,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { Command, CommanderError } from 'commander';
+import { BUILD_GROUPS, type BuildGroup } from './build-groups.ts';
 import { EXIT, Refusal } from './exit.ts';
 import { addingOf, gathered, partFrom } from './learn-options.ts';
 import {
@@ -10,6 +11,7 @@ import {
   DEFAULT_TRIALS,
   LEARN_TRIALS,
   digitsFrom,
+  groupsFrom,
   runOptions,
   secondsFrom,
   seedFrom,
@@ -192,24 +194,38 @@ function command(): Command {
   run(program.command('build'))
     .argument('<jobs...>', 'job files; with several, their difference is told')
     .option('--out <folder>', 'where the folder of each job goes', 'exports')
-    .description('prediction, stops as STL, and the bench sheet, into a folder for each job')
+    .option(
+      '--only <groups>',
+      `only some of it, with commas between: ${BUILD_GROUPS.join(', ')}`,
+      groupsFrom,
+      new Set<BuildGroup>(BUILD_GROUPS),
+    )
+    .description(
+      'prediction, bench sheet, stops, parts and programs of the jig, into a folder for each job',
+    )
     .addHelpText(
       'after',
       '\nExample: flipwright build jigs/wall-clock.yaml\nAll files of a job are written, or none.',
     )
-    .action(async (jobs: string[], options: WrittenOptions & { out: string }) => {
-      const { buildVerb } = await verbs();
-      process.exitCode = await surrounded((around) =>
-        buildVerb(
-          jobs,
-          options.out,
-          runOptions(options, availableParallelism()),
-          version,
-          around,
-          say,
-        ),
-      );
-    });
+    .action(
+      async (
+        jobs: string[],
+        options: WrittenOptions & { out: string; only: ReadonlySet<BuildGroup> },
+      ) => {
+        const { buildVerb } = await verbs();
+        process.exitCode = await surrounded((around) =>
+          buildVerb(
+            jobs,
+            options.out,
+            runOptions(options, availableParallelism()),
+            version,
+            around,
+            say,
+            options.only,
+          ),
+        );
+      },
+    );
   return program;
 }
 

@@ -2,6 +2,7 @@ import type { Distribution } from '../num/distribution.ts';
 import { sdOf } from '../num/spread-of.ts';
 import { LENGTH } from '../job/text/length.ts';
 import { readSpread } from '../job/text/spread.ts';
+import { BUILD_GROUPS, type BuildGroup } from './build-groups.ts';
 import { Refusal } from './exit.ts';
 import type { RunOptions } from './run-prediction.ts';
 
@@ -84,4 +85,15 @@ function wholeNumber(option: string, text: string, least: number, most: number):
   const value = /^\d{1,12}$/.test(text) ? Number(text) : NaN;
   if (value >= least && value <= most) return value;
   throw new Refusal(`${option} ${text}: write a whole number from ${least} to ${most}`);
+}
+
+/** @throws Refusal unless `text` names groups of a build, with commas between. */
+export function groupsFrom(text: string): ReadonlySet<BuildGroup> {
+  const words = text.split(',').map((word) => word.trim());
+  for (const word of words)
+    if (!BUILD_GROUPS.some((group) => group === word))
+      throw new Refusal(
+        `--only ${text}: ${word === '' ? 'a group is missing' : `there is no group ${word}`}; write one or more of ${BUILD_GROUPS.join(', ')}, with commas between`,
+      );
+  return new Set(words as BuildGroup[]);
 }

@@ -1,9 +1,11 @@
 import { basename, extname, join } from 'node:path';
+import { fileNameOf } from '../export/plain-words.ts';
 import { noteText } from '../job/fault.ts';
 import { goodEnough } from '../verdict/needs-met.ts';
 import { differences } from '../verdict/difference.ts';
 import { verdictLine } from '../sheet/verdict-line.ts';
 import { certainChanceText } from '../sheet/certain-words.ts';
+import { BUILD_GROUPS, type BuildGroup } from './build-groups.ts';
 import { EXIT, Refusal } from './exit.ts';
 import { correctionWarning } from './correction-warning.ts';
 import { DEFAULT_SEED } from './options.ts';
@@ -105,16 +107,18 @@ export async function buildVerb(
   version: string,
   around: Surroundings,
   say: Say,
+  groups: ReadonlySet<BuildGroup> = new Set(BUILD_GROUPS),
 ): Promise<number> {
   // The solids' library takes a moment to load; only this verb needs it.
-  const { buildJob, fileNameOf } = await import('./build-job.ts');
+  const { buildJob } = await import('./build-job.ts');
   const folders = paths.map((path) => join(out, fileNameOf(basename(path, extname(path)))));
   const twice = folders.find((folder, k) => folders.indexOf(folder) !== k);
   if (twice !== undefined)
     throw new Refusal(`two jobs would be written to ${twice}; rename one job file`);
   const built: Built[] = [];
-  for (const path of paths) built.push(await buildJob(loadJob(path).job, options, version, around));
-  built.forEach(({ job, prediction, files }, k) => {
+  for (const path of paths)
+    built.push(await buildJob(loadJob(path).job, options, version, around, groups));
+  built.forEach(({ job, prediction, files, missing }, k) => {
     const written = writeTogether(folders[k]!, files);
     say(predictionText(job, prediction));
     say('');
@@ -123,6 +127,7 @@ export async function buildVerb(
         `wrote ${join(written.folder, name)}${written.replaced.includes(name) ? ' (replaced)' : ''}`,
       );
     }
+    for (const words of missing) for (const line of wrapped(`not made: ${words}`, '  ')) say(line);
     if (written.others.length > 0) {
       say(`also in ${written.folder}, not from this build: ${written.others.join(', ')}`);
     }

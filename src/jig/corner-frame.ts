@@ -79,8 +79,8 @@ export function layoutOnBed(job: Job, p: Point<'layout'>): Point<'bed'> {
   return { x: onBed.x + p.x - corner.x, y: onBed.y + p.y - corner.y };
 }
 
-export function bedInLayout(job: StopsJob, p: Point<'bed'>): Point<'layout'> {
-  const corner = cornerAt(job, job.stops.corner.frontUp);
+export function bedInLayout(job: Job, p: Point<'bed'>): Point<'layout'> {
+  const corner = cornerAt(job, frontUpCorner(job));
   const onBed = job.onBed.value;
   return { x: p.x - onBed.x + corner.x, y: p.y - onBed.y + corner.y };
 }

@@ -32,6 +32,8 @@ export function joinedFacets(facets: readonly SeenFacet[]): readonly SeenFacet[]
 function join(a: SeenFacet, k: number, b: SeenFacet): SeenFacet | null {
   if (dot(a.normal, b.normal) < 1 - flatSlack) return null;
   const start = b.corners.findIndex((p) => same(p, at(a, k)));
+  // A corner in a straight run may be gone from one of them since their edge was noted.
+  if (start < 0 || !same(at(b, start + b.corners.length - 1), at(a, k + 1))) return null;
   // From the end of the shared edge round a, then round b, back to it.
   const round = [...turn(a, k + 1, a.corners.length - 1), ...turn(b, start, b.corners.length - 1)];
   const needed = round.filter((p, i) => {

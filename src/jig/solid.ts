@@ -44,6 +44,23 @@ export function facetsOf(solid: Solid): readonly Facet[] {
     .map((polygon) => polygon.vertices.map(([x, y, z]) => ({ x, y, z })));
 }
 
+/** A solid of facets that are already closed and rightly wound. */
+export function solidOfFacets(facets: readonly Facet[]): Solid {
+  const { geom3, poly3 } = jscad.geometries;
+  return geom3.create(facets.map((facet) => poly3.create(facet.map((p) => [p.x, p.y, p.z]))));
+}
+
+/** Triangles between some loops at one height: outer ones counter-clockwise, holes clockwise. */
+export function facesBetween(
+  loops: readonly (readonly { readonly x: number; readonly y: number }[])[],
+  zMm: number,
+): readonly Facet[] {
+  const flat = slice.create(loops.flatMap((loop) => edgesAt(loop, zMm)));
+  return slice
+    .toPolygons(flat)
+    .map((polygon) => polygon.vertices.map(([x, y, z]) => ({ x, y, z })));
+}
+
 /** Grid to which the STL writer rounds this solid, mm. */
 export function snapGridMm(solid: Solid): number {
   return jscad.measurements.measureEpsilon(solid);

@@ -1,6 +1,7 @@
 import type { Distribution } from '../num/distribution.ts';
 import type { Path } from '../plane/path.ts';
 import type { Point } from '../plane/point.ts';
+import type { JigWishes } from './jig-sizes.ts';
 import type { Need } from './need.ts';
 import type { Fence, Locating, Touch } from './locating.ts';
 import type { Cutter, Shop } from './shop.ts';
@@ -41,6 +42,8 @@ export interface JobBase {
   readonly needs: readonly Need[];
   readonly parts: Parts;
   readonly hold: Hold;
+  /** What is to be made beside the stops. */
+  readonly jig: JigWishes;
   readonly shop: Shop;
 }
 

@@ -67,4 +67,6 @@ export interface Cutter {
   readonly stickOutMm: number | null;
   readonly speedPerMin: number | null;
   readonly feedMmPerMin: number | null;
+  /** Depth of one pass. */
+  readonly stepMm: number | null;
 }

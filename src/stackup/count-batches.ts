@@ -25,10 +25,10 @@ const ANEW: ReadonlySet<Source['recurs']> = new Set(['part', 'placing', 'feature
  * Corrected: every result of a further part less what the first part's result was off from nothing-off, as
  * somebody does who measures the first part without error and dials out what it shows. What recurs goes
  * away, and the first part's own scatter comes in; each result is dialled by itself, though in truth
- * two needs may hang on one dial.
+ * two needs may hang on one dial. Whether a blank goes on its dowels or into its nest is not dialled.
  */
 export function countBatches(
-  { deviations, partCount }: MisfitModel,
+  { deviations, partCount, judged }: MisfitModel,
   sources: readonly Source[],
   model: Model,
   { asked, seed, batchTrials }: Task,
@@ -41,6 +41,13 @@ export function countBatches(
       : [],
   );
   const met = allMet(asked);
+  // No offset makes a blank go on that binds.
+  const bound = judged.flatMap((one) =>
+    one.shape === 'plain' && one.need.kind === 'goes-on' ? [one.at] : [],
+  );
+  const dialled = Array.from({ length: model.outputCount }, (_, k) => k).filter(
+    (k) => !bound.includes(k),
+  );
   const draws = new Float64Array(model.inputs.length * BATCH);
   const [out, first] = [draws, draws].map(() => new Float64Array(model.outputCount * BATCH));
   const words = new Int32Array(BATCH);
@@ -63,7 +70,7 @@ export function countBatches(
       model.evaluate(draws, count, out!);
       met(out!, count, isMet!);
       for (let i = 0; i < count; i++) isRestGood![i]! &= isMet![i]!;
-      for (let k = 0; k < model.outputCount; k++) {
+      for (const k of dialled) {
         for (let i = k * BATCH; i < k * BATCH + count; i++) out![i]! -= first![i]! - atNothing[k]!;
       }
       met(out!, count, isMet!);

@@ -45,7 +45,7 @@ export function plain(
 
 function figuresOf({ model, line, totals, atNothing }: Lined, f: number, at: number): Figures {
   return {
-    nominal: atNothing[at]!,
+    nominal: withoutRounding(atNothing[at]!),
     ...toldOf(totals.figure(f)),
     worst: worstFigure(model, line, at),
     worstLinear: worstStraightFigure(model, line, at),
@@ -66,6 +66,9 @@ function straight(
   const above = high === null ? 0 : 1 - shareBelow(high, meanY, upperSd, 1);
   return { mean, sd, chance: Math.max(0, 1 - below - above) };
 }
+
+/** What rounding leaves of nothing, mm, is nothing. */
+const withoutRounding = (figure: number): number => (Math.abs(figure) < 1e-9 ? 0 : figure);
 
 /** Without a spread all of it lies on one side; `onIt` tells which when it lies on the limit. */
 function shareBelow(limit: number, mean: number, sd: number, onIt: 0 | 1): number {

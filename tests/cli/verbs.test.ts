@@ -1,6 +1,6 @@
 // The built program, run with plain node: named imports that only work under a bundler die here.
 import { spawn } from 'node:child_process';
-import { copyFileSync, existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Prediction } from '../../src/stackup/prediction.ts';
@@ -180,49 +180,4 @@ describe('the shell', () => {
   });
 });
 
-describe('build', () => {
-  it('writes sheet, stops and prediction of both clocks and their difference, the same bytes twice', () => {
-    withFolder((out) => {
-      const run = flipwright(['build', PLAIN, CLOCK, '--out', out, ...FAST]);
-      expect(run.err).toBe('');
-      expect(run.code).toBe(0);
-      expect(run.out).toMatch(/Good parts, wall-clock-plain → wall-clock: shaft in the pocket/);
-      const folder = join(out, 'wall-clock');
-      const names = readdirSync(folder);
-      expect(names).toContain('bench-sheet.html');
-      expect(names).toContain('prediction.json');
-      expect(names.filter((name) => name.endsWith('.stl')).length).toBeGreaterThan(0);
-      const before = names.map((name) => readFileSync(join(folder, name)));
-      const again = flipwright(['build', CLOCK, '--out', out, ...FAST]);
-      expect(again.out).toContain('(replaced)');
-      expect(readdirSync(folder)).toEqual(names);
-      names.forEach((name, k) => {
-        expect(readFileSync(join(folder, name)).equals(before[k]!), name).toBe(true);
-      });
-    });
-  });
-
-  it('writes nothing at all when one of the jobs is wrong', () => {
-    withFolder((out) => {
-      const { code, err } = flipwright([
-        'build',
-        CLOCK,
-        join(JIGS, 'shop.yaml'),
-        '--out',
-        join(out, 'new'),
-        ...FAST,
-      ]);
-      expect(code).toBe(2);
-      expect(err).toContain('shop.yaml');
-      expect(existsSync(join(out, 'new'))).toBe(false);
-    });
-  });
-
-  it('refuses two jobs of one name', () => {
-    withFolder((out) => {
-      const { code, err } = flipwright(['build', CLOCK, CLOCK, '--out', out, ...FAST]);
-      expect(code).toBe(2);
-      expect(err).toContain('two jobs would be written to');
-    });
-  });
-});
+/** Every program reads back, and the page of what was built has every file. */

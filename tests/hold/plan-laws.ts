@@ -183,8 +183,9 @@ export function expectBestOfAll(seed: number, numRuns: number): number {
           set.every((a, k) => set.slice(k + 1).every((b) => fitTogether(a, b))),
       );
       tried += all.length;
+      // Where no two go together, one is all there is.
       if (all.length === 0) {
-        expect(best).toBeNull();
+        expect(best?.straps.length ?? 0).toBeLessThan(2);
         return;
       }
       const held = all.filter((set) => judge(set).isHeld);

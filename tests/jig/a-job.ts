@@ -18,6 +18,7 @@ export const flat6: Cutter = {
   vee: null,
   pushOff: none,
   fluteMm: 22,
+  stepMm: 3,
   stickOutMm: 32,
   speedPerMin: 18000,
   feedMmPerMin: 1800,
@@ -98,6 +99,7 @@ export function aJob(wish: Partial<Wish> = {}): StopsJob {
     needs: [],
     parts: { count: 1, order: 'each-in-turn' },
     hold: { pusher: 'none', clampDrag: none },
+    jig: {},
     shop: {
       name: 'Test shop',
       units: 'mm',

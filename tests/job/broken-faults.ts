@@ -63,6 +63,14 @@ export const BROKEN: Readonly<Record<string, readonly string[]>> = {
   infinite: [
     'infinite.yaml:8:26: circle .inf is not a length; write a length such as 12, 6.35 mm, 1/4 in or 3/8"',
   ],
+  'jig-sizes': [
+    'jig-sizes.yaml:25:23: radius -3 is not above 0; write a length above 0 such as 6 or 1/4 in',
+    'jig-sizes.yaml:25:27: the key trow is not known; did you mean throw?',
+    'jig-sizes.yaml:26:16: dowel-board perhaps is not known; write yes, no, true or false',
+    'jig-sizes.yaml:27:22: count 0 is not a number of them; write 1 to 100',
+    'jig-sizes.yaml:28:24: count 2.5 is not a number of them; write 1 to 100',
+    'jig-sizes.yaml:29:3: the key toe-clmp is not known; did you mean toe-clamp?',
+  ],
   'just-a-list': [
     'just-a-list.yaml:1:1: the file is not a list of key: value lines; start from flipwright new',
   ],
@@ -216,7 +224,7 @@ export const BROKEN: Readonly<Record<string, readonly string[]>> = {
     'unknown-gauge.yaml:7:10: the gauge calliper is not in the shop file; did you mean caliper?',
   ],
   'unknown-key': [
-    'unknown-key.yaml:11:1: the key colour is not known; write good-enough, on-bed, first, dowels, nest, between-placings, repeat, parts, hold, program, units, machine, bed, cutters, touch-off, gauges, hold-downs or shims',
+    'unknown-key.yaml:11:1: the key colour is not known; write good-enough, on-bed, first, dowels, nest, between-placings, repeat, parts, hold, program, jig, units, machine, bed, cutters, touch-off, gauges, hold-downs or shims',
   ],
   'unknown-tool': [
     'unknown-tool.yaml:20:39: the touch tool papre is not in the shop file; did you mean paper?',

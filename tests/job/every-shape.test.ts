@@ -125,6 +125,19 @@ describe('the job of every shape', () => {
 });
 
 describe('a place in a file', () => {
+  it('asks for parts of the jig, each size as written or as usual', () => {
+    expect(Object.keys(job!.jig)).toEqual(['dowel-board', 'step-block', 'cam-clamp']);
+    expect(job!.jig['cam-clamp']).toEqual({
+      count: 3,
+      radius: 25.4,
+      throw: 2.5,
+      handle: 90,
+      thick: 15,
+    });
+    expect(job!.jig['dowel-board']).toMatchObject({ clearance: 0, pitch: 25 });
+    expect(job!.jig['step-block']).toMatchObject({ rise: 3, high: null });
+  });
+
   it('counts characters, not bytes', () => {
     // "é" is two bytes of UTF-8; the lone 0xb1 behind it is the eighth character of its line.
     const bytes = new Uint8Array([...new TextEncoder().encode('a: 1\nname: é'), 0xb1]);

@@ -26,6 +26,7 @@ export const FLAT6: Cutter = {
   vee: null,
   pushOff: NONE,
   fluteMm: 22,
+  stepMm: 3,
   stickOutMm: 32,
   speedPerMin: null,
   feedMmPerMin: null,
@@ -87,6 +88,7 @@ const BASE: StopsJob = {
   needs: [],
   parts: { count: 1, order: 'each-in-turn' },
   hold: { pusher: 'towards-stops', clampDrag: NONE },
+  jig: {},
   shop: {
     name: 'test shop',
     units: 'mm',

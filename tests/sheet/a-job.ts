@@ -18,6 +18,7 @@ export const flat6: Cutter = {
   vee: null,
   pushOff: none,
   fluteMm: 22,
+  stepMm: 3,
   stickOutMm: 32,
   speedPerMin: 18000,
   feedMmPerMin: 1800,
@@ -116,6 +117,7 @@ export const clock: StopsJob = {
   ],
   parts: { count: 1, order: 'each-in-turn' },
   hold: { pusher: 'towards-stops', clampDrag: none },
+  jig: {},
   shop: {
     name: 'Garage router',
     units: 'mm',

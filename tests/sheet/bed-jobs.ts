@@ -32,6 +32,7 @@ export const base: JobBase = {
   needs: clock.needs,
   parts: clock.parts,
   hold: clock.hold,
+  jig: clock.jig,
   shop: clock.shop,
   zero: {
     frontUp: { xy: { kind: 'edges', at: null, tool: paper }, z: clock.zero.frontUp.z },

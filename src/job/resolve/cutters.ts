@@ -44,6 +44,7 @@ function cutterOf(context: Context, raw: RawCutter): Cutter | null {
     stickOutMm: mmOrNull(raw['stick-out']),
     speedPerMin: raw.speed ?? null,
     feedMmPerMin: raw.feed ?? null,
+    stepMm: mmOrNull(raw.step),
   };
 }
 

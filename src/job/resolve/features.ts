@@ -58,6 +58,7 @@ const noCutter = (name: string): Cutter => ({
   vee: null,
   pushOff: assumed(DEFAULTS.pushOff),
   fluteMm: null,
+  stepMm: null,
   stickOutMm: null,
   speedPerMin: null,
   feedMmPerMin: null,

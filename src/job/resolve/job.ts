@@ -19,6 +19,7 @@ import { featuresOf } from './features.ts';
 import { goesOn } from './goes-on.ts';
 import { holdOf } from './hold.ts';
 import { holdingOf } from './holding.ts';
+import { jigOf } from './jig.ts';
 import { pointMm } from './lengths.ts';
 import { locatingOf } from './locating.ts';
 import { machineOf } from './machine.ts';
@@ -83,6 +84,7 @@ export function resolved(files: SoundFiles): Resolved {
   const needs = needsOf(context, raw.needs ?? []);
   const batch = partsOf(context, raw.parts ?? {});
   const hold = holdOf(context, raw.hold ?? {});
+  const jig = jigOf(raw.jig ?? {});
   const onBed = onBedOf(context, raw, shop, blank, locating);
   const copies = copiesOf(context, raw.repeat);
   const holding = holdingOf(context, {
@@ -132,6 +134,7 @@ export function resolved(files: SoundFiles): Resolved {
     ],
     parts: batch,
     hold,
+    jig,
     shop,
   };
   return { job, holding, faults, notes };

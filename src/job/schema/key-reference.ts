@@ -8,6 +8,7 @@ interface Node {
   readonly required?: readonly string[];
   readonly additionalProperties?: Node | boolean;
   readonly items?: Node | readonly Node[];
+  readonly anyOf?: readonly Node[];
 }
 
 /** The key reference, Markdown: every key of both files, what it means, an example. Made from the JSON Schemas. */
@@ -55,8 +56,13 @@ function rows(node: Node, path: string): readonly Row[] {
   const { items, additionalProperties: named } = node;
   const listed = isNode(items) ? rows(items, `${path}[ ]`) : [];
   const byName = typeof named === 'object' ? rows(named, `${path}.< >`) : [];
-  return [...own, ...listed, ...byName];
+  const either = (node.anyOf ?? []).filter(isDescribed).flatMap((one) => rows(one, path));
+  return [...own, ...listed, ...byName, ...either];
 }
+
+/** A mapping whose keys mean something by themselves, as opposed to another way of writing one value. */
+const isDescribed = ({ properties = {} }: Node): boolean =>
+  Object.values(properties).some(({ description }) => description !== undefined);
 
 const isNode = (items: Node['items']): items is Node =>
   items !== undefined && !Array.isArray(items);

@@ -1,5 +1,6 @@
 import type { Corner, Cut, Edge, Face, Turn } from '../job.ts';
 import type { RawHold, RawPrograms, RawTabs } from './raw-hold.ts';
+import type { RawJig } from './raw-jig.ts';
 import type { RawShopParts, RawSpread, Written } from './raw-shop.ts';
 
 /** What a job file may hold, as it is written: every quantity still a number or a text. */
@@ -25,6 +26,7 @@ export interface RawJob extends RawShopParts {
   readonly parts?: RawParts | undefined;
   readonly hold?: RawHold | undefined;
   readonly program?: RawPrograms | undefined;
+  readonly jig?: RawJig | undefined;
 }
 
 export type RawPlace = readonly [Written, Written];

@@ -5,6 +5,7 @@ import type * as raw from './raw-job.ts';
 import { blank } from './schema-blank.ts';
 import { feature } from './schema-feature.ts';
 import { hold, programs } from './schema-hold.ts';
+import { jig } from './schema-jig.ts';
 import { dowels, nest } from './schema-loose.ts';
 import { need } from './schema-need.ts';
 import { SHOP_PARTS } from './schema-shop.ts';
@@ -76,6 +77,7 @@ const JOB_SHAPE = {
   program: optional(
     about(programs, 'your own programs, checked instead of what the features ask for'),
   ),
+  jig: optional(about(jig, 'what is to be made beside the stops')),
   ...SHOP_PARTS,
 };
 

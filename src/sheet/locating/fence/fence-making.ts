@@ -11,7 +11,8 @@ import type { SheetStop } from '../../sheet-input.ts';
 import type { Step } from '../../step.ts';
 import { step } from '../../step.ts';
 import { lengthText, unitText } from '../../words.ts';
-import { FINISH_MM, runsOn } from '../stops/milling-runs.ts';
+import { FINISH_MM } from '../../../jig/program/land-runs.ts';
+import { runsOn } from '../stops/milling-runs.ts';
 import { millingTable } from '../stops/milling-table.ts';
 
 /** The bar to have ready. */

@@ -4,7 +4,7 @@ import type { Html } from '../../html.ts';
 import { markup } from '../../html.ts';
 import { xyWords } from '../../place-words.ts';
 import { lengthText } from '../../words.ts';
-import { FINISH_MM } from '../stops/milling-runs.ts';
+import { FINISH_MM } from '../../../jig/program/land-runs.ts';
 import type { NestShape } from './nest-shape.ts';
 
 /** Where the cutter's centre runs along the walls of a nest round the blank, in the direction of a climb cut. */

@@ -2,7 +2,7 @@ import type { Job } from '../../../job/job.ts';
 import type { Html } from '../../html.ts';
 import { markup } from '../../html.ts';
 import type { MillingRun } from './milling-runs.ts';
-import { FINISH_MM } from './milling-runs.ts';
+import { FINISH_MM } from '../../../jig/program/land-runs.ts';
 import { lengthText } from '../../words.ts';
 
 /** Where the cutter's centre runs to mill each land, in the shop's units. */

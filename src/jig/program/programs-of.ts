@@ -1,0 +1,149 @@
+import type { Cutter, Job, StopsJob } from '../../job/job.ts';
+import { unreachable } from '../../num/invariant.ts';
+import type { Body } from '../../sweep/body.ts';
+import { figure, type Cannot, type Step } from '../answer.ts';
+import { given } from '../parts/size.ts';
+import { testPiece } from '../test-piece/layout.ts';
+import { testPrograms } from '../test-piece/programs.ts';
+import type { Placings } from '../../sweep/clearances.ts';
+import type { StopPart } from '../stop-part.ts';
+import { bodiesOf } from '../stops.ts';
+import { airCut } from './air-cut.ts';
+import { programClash } from './check.ts';
+import { dowelGrid } from './dowel-grid.ts';
+import { boreDowelHoles } from './dowel-holes.ts';
+import { millStops } from './mill-stops.ts';
+import { borePinHoles } from './pin-holes.ts';
+import type { Program } from './program.ts';
+import { skim, skimmingCutter } from './skim.ts';
+
+/** A program and what stands on the bed while it runs. */
+export interface PlannedProgram {
+  readonly program: Program;
+  readonly cutter: Cutter;
+  readonly bodies: readonly Body[];
+}
+
+/** A program that is wanted and must not be written, and why. */
+export interface NoProgram extends Cannot {
+  /** Asked for by name under `jig:`, or only following from how the stops are made. */
+  readonly wanted: 'asked for' | 'follows';
+}
+
+export interface ProgramsAnswer {
+  /** Each with its air cut, both checked against travel and bodies. */
+  readonly programs: readonly { readonly cut: PlannedProgram; readonly air: Program }[];
+  readonly refused: readonly NoProgram[];
+}
+
+interface Wish {
+  readonly step: Step<PlannedProgram>;
+  readonly wanted: NoProgram['wanted'];
+}
+
+/** Every program that the job wants for its jig. */
+export function programsOf(
+  job: Job,
+  placings: Placings,
+  stops: readonly StopPart[],
+): ProgramsAnswer {
+  const bodies = stops.flatMap(bodiesOf);
+  const wishes: Wish[] = [];
+  if (job.locating === 'stops') wishes.push(...forStops(job, stops, bodies));
+  const dowels = boreDowelHoles(job, placings);
+  if (dowels !== null) wishes.push({ step: onEmptyBed(dowels), wanted: 'follows' });
+  if (job.jig['dowel-grid'] !== undefined)
+    wishes.push({ step: onEmptyBed(dowelGrid(job, job.jig['dowel-grid'])), wanted: 'asked for' });
+  if (job.jig.skim !== undefined) wishes.push({ step: skimming(job), wanted: 'asked for' });
+  wishes.push(
+    ...testing(job, placings, stops, bodies).map((step) => ({
+      step,
+      wanted: 'asked for' as const,
+    })),
+  );
+  const programs: ProgramsAnswer['programs'][number][] = [];
+  const refused: NoProgram[] = [];
+  for (const { step, wanted } of wishes) {
+    if (step.kind === 'cannot') {
+      refused.push({ ...step, wanted });
+      continue;
+    }
+    const { program, cutter, bodies: there } = step.value;
+    const air = airCut(program);
+    const clash =
+      programClash(job, program, cutter, there) ?? programClash(job, air, cutter, there);
+    if (clash === null) programs.push({ cut: step.value, air });
+    else refused.push({ ...clash, wanted });
+  }
+  return { programs, refused };
+}
+
+/** What the stops want before they can stand or be used. */
+function forStops(
+  job: StopsJob,
+  stops: readonly StopPart[],
+  bodies: readonly Body[],
+): readonly Wish[] {
+  const { made } = job.stops;
+  switch (made.kind) {
+    case 'milled-in-place':
+      return [
+        {
+          step: planned(millStops(job, stops, made.cutter), made.cutter, bodies),
+          wanted: 'follows',
+        },
+      ];
+    case 'on-bed-pins':
+      return [{ step: onEmptyBed(borePinHoles(job, stops)), wanted: 'follows' }];
+    case 'set-by-hand':
+      return [];
+    default:
+      return unreachable(made);
+  }
+}
+
+const planned = (
+  step: Step<Program>,
+  cutter: Cutter,
+  bodies: readonly Body[],
+): Step<PlannedProgram> =>
+  step.kind === 'cannot' ? step : { kind: 'made', value: { program: step.value, cutter, bodies } };
+
+const onEmptyBed = (
+  step: Step<{ readonly program: Program; readonly cutter: Cutter }>,
+): Step<PlannedProgram> =>
+  step.kind === 'cannot' ? step : { kind: 'made', value: { ...step.value, bodies: [] } };
+
+function skimming(job: Job): Step<PlannedProgram> {
+  const cutter = skimmingCutter(job);
+  if (cutter.kind === 'cannot') return cutter;
+  const sizes = job.jig.skim!;
+  const laneMm = sizes.lane ?? Number(figure(cutter.value.diameterMm * LANE_PER_DIAMETER));
+  return planned(
+    skim(job, cutter.value, { depthMm: given(sizes.depth), laneMm }),
+    cutter.value,
+    [],
+  );
+}
+
+function testing(
+  job: Job,
+  placings: Placings,
+  stops: readonly StopPart[],
+  bodies: readonly Body[],
+): readonly Step<PlannedProgram>[] {
+  const sizes = job.jig['test-piece'];
+  if (sizes === undefined) return [];
+  const piece = testPiece(job, stops, sizes);
+  if (piece.kind === 'cannot') return [piece];
+  const programs = testPrograms(job, placings, stops, piece.value);
+  return programs.kind === 'cannot'
+    ? [programs]
+    : programs.value.map((program) => ({
+        kind: 'made',
+        value: { program, cutter: piece.value.cutter, bodies },
+      }));
+}
+
+/** Common practice, no source. */
+const LANE_PER_DIAMETER = 0.6;

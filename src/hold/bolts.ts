@@ -1,8 +1,7 @@
 import type { Holding, Thread } from '../job/holding.ts';
-import { cornersOf } from '../job/corners.ts';
 import type { Job } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
-import { cornerAt } from '../setup/place.ts';
+import { bedInLayout } from '../setup/place.ts';
 
 /** A place where a bolt can stand. */
 export interface BoltPlace {
@@ -28,20 +27,7 @@ export function boltPlaces(job: Job, { tracks }: Holding): readonly BoltPlace[] 
       return along === 'x' ? { x: way, y: atMm } : { x: atMm, y: way };
     }),
   );
-  return [...inInserts, ...inTracks].map((onBed) => ({ onBed, at: onLayout(job, onBed) }));
-}
-
-/** Where a place of the bed lies in the layout frame. */
-export function onLayout(job: Job, p: Point<'bed'>): Point<'layout'> {
-  const corner = cornerAt(job, cornersOf(job)[0]);
-  const { x, y } = job.onBed.value;
-  return { x: p.x - x + corner.x, y: p.y - y + corner.y };
-}
-
-/** Where a place of the layout lies on the bed. */
-export function onBed(job: Job, p: Point<'layout'>): Point<'bed'> {
-  const zero = onLayout(job, { x: 0, y: 0 });
-  return { x: p.x - zero.x, y: p.y - zero.y };
+  return [...inInserts, ...inTracks].map((onBed) => ({ onBed, at: bedInLayout(job, onBed) }));
 }
 
 /** Bolt, head and washer, mm. Source: ISO 4762 (head diameter and height), ISO 7089 (washer). */

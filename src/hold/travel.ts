@@ -1,6 +1,6 @@
 import type { Job } from '../job/job.ts';
 import type { Reach } from '../sweep/reach.ts';
-import { onBed } from './bolts.ts';
+import { layoutOnBed } from '../setup/place.ts';
 
 /** The machine cannot go where the cuts ask for. */
 export interface TravelFault {
@@ -19,8 +19,8 @@ const ROUNDING_MM = 1e-9;
 /** Faults of travel; X and Y are taken to begin at the near-left corner of the bed, as nothing says otherwise. */
 export function travelFaults(job: Job, reach: Reach): readonly TravelFault[] {
   const { travelMm } = job.shop.machine;
-  const low = onBed(job, { x: reach.box.lowX, y: reach.box.lowY });
-  const high = onBed(job, { x: reach.box.highX, y: reach.box.highY });
+  const low = layoutOnBed(job, { x: reach.box.lowX, y: reach.box.lowY });
+  const high = layoutOnBed(job, { x: reach.box.highX, y: reach.box.highY });
   const axes = [
     ['X', low.x, high.x, travelMm.x],
     ['Y', low.y, high.y, travelMm.y],

@@ -1,7 +1,7 @@
 import type { StopsJob } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
 import type { Step } from './answer.ts';
-import { layoutOnBed } from './corner-frame.ts';
+import { layoutOnBed } from '../setup/place.ts';
 import type { ScrewedPiece, Seat } from './layout-of-screws.ts';
 
 /**

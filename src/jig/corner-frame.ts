@@ -1,6 +1,5 @@
 import type { Side } from '../setup/placing.ts';
-import type { Job, StopsJob } from '../job/job.ts';
-import { cornerAt, frontUpCorner } from '../setup/place.ts';
+import type { StopsJob } from '../job/job.ts';
 import { mapped } from '../plane/move.ts';
 import type { Outline } from '../plane/outline.ts';
 import type { Point } from '../plane/point.ts';
@@ -70,17 +69,4 @@ export function towardsBlank(frame: CornerFrame): { readonly x: 1 | -1; readonly
   return frame.alongFence.axis === 'x'
     ? { x: frame.alongFence.sign, y: frame.intoBlank.sign }
     : { x: frame.intoBlank.sign, y: frame.alongFence.sign };
-}
-
-/** Where a layout place lies on the bed. */
-export function layoutOnBed(job: Job, p: Point<'layout'>): Point<'bed'> {
-  const corner = cornerAt(job, frontUpCorner(job));
-  const onBed = job.onBed.value;
-  return { x: onBed.x + p.x - corner.x, y: onBed.y + p.y - corner.y };
-}
-
-export function bedInLayout(job: Job, p: Point<'bed'>): Point<'layout'> {
-  const corner = cornerAt(job, frontUpCorner(job));
-  const onBed = job.onBed.value;
-  return { x: p.x - onBed.x + corner.x, y: p.y - onBed.y + corner.y };
 }

@@ -1,6 +1,7 @@
 import type { StopsJob } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
-import { bedInLayout, layoutInCorner, type CornerFrame } from './corner-frame.ts';
+import { layoutInCorner, type CornerFrame } from './corner-frame.ts';
+import { bedInLayout } from '../setup/place.ts';
 import type { PieceSize, Seat } from './layout-of-screws.ts';
 import { stopNumbers } from './numbers.ts';
 

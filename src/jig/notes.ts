@@ -1,7 +1,8 @@
 import type { StopsJob } from '../job/job.ts';
 import { unreachable } from '../num/invariant.ts';
 import { mm } from './answer.ts';
-import { cornerInLayout, layoutOnBed } from './corner-frame.ts';
+import { cornerInLayout } from './corner-frame.ts';
+import { layoutOnBed } from '../setup/place.ts';
 import type { ScrewFit } from './screw-holes.ts';
 import { stopNumbers } from './numbers.ts';
 import type { StandingPiece } from './standing.ts';

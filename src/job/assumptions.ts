@@ -13,6 +13,7 @@ import type {
   TouchTool,
   Zero,
 } from './job.ts';
+import { jigCutterIn } from './located.ts';
 import { said } from './text/said.ts';
 import { depthCounts, outlinesThatCount } from './what-counts.ts';
 
@@ -160,17 +161,9 @@ const machineFigures = (machine: Machine): readonly Figure[] => [
 
 function cuttersInUse(job: Job): Job['shop']['cutters'] {
   const names = new Set(job.features.map(({ cutter }) => cutter.name));
-  const milling = jigCutterOf(job);
+  const milling = jigCutterIn(job);
   if (milling !== null) names.add(milling.name);
   return job.shop.cutters.filter(({ name }) => names.has(name));
-}
-
-/** The cutter that mills the stops or the nest; null when none does. */
-export function jigCutterOf(job: Job): Cutter | null {
-  if (job.locating === 'nest') return job.nest.cutter;
-  if (job.locating === 'dowels') return null;
-  const { made } = job.locating === 'stops' ? job.stops : job.fenceAndDowel;
-  return made.kind === 'milled-in-place' ? made.cutter : null;
 }
 
 function outlineCutters(job: Job): readonly Cutter[] {

@@ -1,4 +1,5 @@
-import type { Blank, Locating, Turn } from './job.ts';
+import type { Blank, DowelHoles, Locating, Turn } from './job.ts';
+import { dowelHolesIn } from './located.ts';
 
 /**
  * How far from its front-up place the blank lies when it is turned over, mm, layout directions: nothing on stops and in a
@@ -11,15 +12,18 @@ export function shiftWhenTurned(
 ): { readonly x: number; readonly y: number } {
   const nowhere = { x: 0, y: 0 };
   if (turn === undefined || locating === null) return nowhere;
-  const holes =
-    locating.locating === 'dowels'
-      ? locating.dowels
-      : locating.locating === 'fence-and-dowel'
-        ? locating.fenceAndDowel.dowel
-        : null;
+  const holes = dowelHolesIn(locating);
   if (holes === null || holes.at.length === 0) return nowhere;
-  const axis = turn === 'about-y' ? 'x' : 'y';
-  const along = holes.at.map((place) => place[axis]);
+  const axis = turnedAxis(turn);
   const sizeMm = axis === 'x' ? blank.widthMm : blank.heightMm;
-  return { ...nowhere, [axis]: Math.min(...along) + Math.max(...along) - sizeMm };
+  return { ...nowhere, [axis]: 2 * dowelLineMm(holes, axis) - sizeMm };
+}
+
+/** The axis along which edges change places. */
+export const turnedAxis = (turn: Turn): 'x' | 'y' => (turn === 'about-y' ? 'x' : 'y');
+
+/** Where the line stands about which holes fall on each other, half-way between the outermost, mm. */
+export function dowelLineMm({ at }: DowelHoles, axis: 'x' | 'y'): number {
+  const along = at.map((place) => place[axis]);
+  return (Math.min(...along) + Math.max(...along)) / 2;
 }

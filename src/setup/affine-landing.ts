@@ -1,6 +1,5 @@
-import type { Face } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
-import type { TurnOver } from './turnover.ts';
+import type { Landing } from './landing.ts';
 
 /**
  * Where every point of one cut lands, mm, blank frame: the nominal point `at + (x, y)` lands off by
@@ -16,15 +15,14 @@ export interface AffineLanding {
 
 const ARM_MM = 128;
 
+/** `land` tells where one place of the cut lands. */
 export function affineLanding(
-  model: TurnOver,
-  cut: string,
-  face: Face,
   at: Point<'blank'>,
+  land: (at: Point<'blank'>) => Landing,
 ): AffineLanding {
-  const here = model.landing(cut, face, at);
-  const right = model.landing(cut, face, { x: at.x + ARM_MM, y: at.y });
-  const up = model.landing(cut, face, { x: at.x, y: at.y + ARM_MM });
+  const here = land(at);
+  const right = land({ x: at.x + ARM_MM, y: at.y });
+  const up = land({ x: at.x, y: at.y + ARM_MM });
   const off = new Float64Array(6);
   return {
     at,

@@ -1,4 +1,4 @@
-import { LARGEST_TURN, limitsFrom, type Play } from './play.ts';
+import { LARGEST_TURN, limitsFrom, slowEnds, type Play } from './play.ts';
 
 /** Holes on pins, about the middle of each, mm: after a turn, each hole may be off its pin by its play. */
 export interface Pairs {
@@ -202,7 +202,7 @@ export function discPlay(pairs: Pairs, alongA: number, alongB: number): DiscPlay
       let sum = 0;
       for (let j = 0; j < AT.length; j++) {
         const t = AT[j]!;
-        const f = half * ((t * (3 - t * t)) / 2);
+        const f = half * slowEnds(t);
         const rows = width(middle + f) + width(middle - f);
         sum += WEIGHT[j]! * 1.5 * (1 - t * t) * rows;
       }

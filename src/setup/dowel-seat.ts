@@ -3,10 +3,10 @@ import type { Columns } from './columns.ts';
 import { discPlay } from './disc-play.ts';
 import type { PlacingKey } from './deviation.ts';
 import type { Meeting } from './dowels.ts';
-import { pushed, taken, type Taken } from './play.ts';
+import type { Taken } from './play.ts';
 import type { Seat } from './seat.ts';
 import type { SeatFrame } from './seat-frame.ts';
-import { awayOf, takeUpColumns } from './take-up.ts';
+import { awayOf, takenUp } from './take-up.ts';
 
 /** What is told to be lacking when nobody knows how much, mm. */
 const LEAST_LACK_MM = 1e-6;
@@ -22,7 +22,7 @@ export function dowelSeat(
   key: PlacingKey,
   columns: Columns,
 ): Seat {
-  const share = takeUpColumns(key, takeUp, columns);
+  const takes = takenUp(key, takeUp, columns);
   // Rows across the line of the dowels, along which a turn moves next to nothing; or across the push.
   const [alongA, alongB] = takeUp === 'anywhere' ? line : awayOf(takeUp, frame);
   const play = discPlay(pairs, alongA, alongB);
@@ -30,10 +30,7 @@ export function dowelSeat(
   return (draws, i, _shape, pose) => {
     meet(draws, i);
     play.load();
-    const u = 0.5 + draws[share.turn + i]!;
-    const v = 0.5 + draws[share.across + i]!;
-    const w = 0.5 + draws[share.along + i]!;
-    const isOn = takeUp === 'anywhere' ? taken(play, u, v, w, to) : pushed(play, w, to);
+    const isOn = takes(play, draws, i, to);
     const spare = play.spareMm();
     // Three or four may not go on although each two would.
     pose.spareMm = isOn ? Math.max(0, spare) : Math.min(-LEAST_LACK_MM, spare);

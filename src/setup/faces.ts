@@ -73,34 +73,30 @@ function set(frame: SeatFrame, columns: Columns): LoadFaces {
  * Machine X is the reference direction; only a face along Y leans.
  */
 function milled(job: Job, cutter: Cutter, frame: SeatFrame, columns: Columns): LoadFaces {
+  const hand = stopsHand(frame);
+  const loadFence = milledFence(cutter, frame, hand, columns);
   const radius = columns.of({ kind: 'cutter-radius', cutter: cutter.name });
   const lean = columns.of({ kind: 'machine-lean' });
   const scale = columns.of({ kind: 'scale', axis: frame.along });
   const scaleY = columns.of({ kind: 'scale', axis: 'y' });
-  const noiseFence = columns.of({ kind: 'milled-face', face: 'fence' });
-  const noiseSide = columns.of({
+  const noise = columns.of({
     kind: 'milled-face',
     face: frame.onSecondStop ? 'side-second' : 'side-first',
   });
+  const sideAlongY = frame.along === 'x';
   // The second side stop is milled at another place of the travel than the first.
   const from = cornerAt(job, frontUpCorner(job))[frame.along];
   const away = -frame.alongSign;
   const to = from + (frame.onSecondStop ? away * frame.lengthMm : 0);
   const local = localError(job, frame.along, to, from, columns);
-  // Leaning right is clockwise, so a fence along Y turns against the frame's hand.
-  const leanSign = frame.along === 'x' ? stopsHand(frame) : -stopsHand(frame);
   return (draws, i, faces) => {
-    const dr = draws[radius + i]!;
-    const slope = (leanSign * draws[lean + i]!) / (1 + draws[scaleY + i]!);
-    const stretch = Math.sqrt(1 + slope * slope);
-    const fenceAlongY = frame.along === 'y';
-    faces.fenceSlope = fenceAlongY ? slope : 0;
-    faces.sideSlope = fenceAlongY ? 0 : slope;
-    faces.fence = -(dr + draws[noiseFence + i]!) * (fenceAlongY ? stretch : 1);
-    const deeper = (dr + draws[noiseSide + i]!) * (fenceAlongY ? 1 : stretch);
+    loadFence(draws, i, faces);
+    const leans = sideAlongY ? draws[lean + i]! / (1 + draws[scaleY + i]!) : 0;
+    const deeper = (draws[radius + i]! + draws[noise + i]!) * Math.sqrt(1 + leans * leans);
     const placed = frame.onSecondStop
       ? frame.lengthMm + draws[scale + i]! * frame.lengthMm + away * local(draws, i)
       : 0;
+    faces.sideSlope = hand * leans;
     faces.side = frame.onSecondStop ? placed + deeper : placed - deeper;
   };
 }
@@ -109,7 +105,7 @@ function milled(job: Job, cutter: Cutter, frame: SeatFrame, columns: Columns): L
 export function fenceFaceOf(made: Made, frame: SeatFrame, columns: Columns): LoadFaces {
   const load =
     made.kind === 'milled-in-place'
-      ? milledFence(made.cutter, frame, columns)
+      ? milledFence(made.cutter, frame, frame.hand, columns)
       : setFence(frame, columns);
   return (draws, i, faces) => {
     load(draws, i, faces);
@@ -125,7 +121,8 @@ function setFence(frame: SeatFrame, columns: Columns): LoadFaces {
   };
 }
 
-function milledFence(cutter: Cutter, frame: SeatFrame, columns: Columns): LoadFaces {
+/** Leaning right is clockwise, so a fence along Y turns against the hand of the stops. */
+function milledFence(cutter: Cutter, frame: SeatFrame, hand: number, columns: Columns): LoadFaces {
   const radius = columns.of({ kind: 'cutter-radius', cutter: cutter.name });
   const noise = columns.of({ kind: 'milled-face', face: 'fence' });
   const alongX = frame.along === 'x';
@@ -134,7 +131,7 @@ function milledFence(cutter: Cutter, frame: SeatFrame, columns: Columns): LoadFa
   return (draws, i, faces) => {
     const leans =
       lean === null || scaleY === null ? 0 : draws[lean + i]! / (1 + draws[scaleY + i]!);
-    faces.fenceSlope = -frame.hand * leans;
+    faces.fenceSlope = -hand * leans;
     faces.fence = -(draws[radius + i]! + draws[noise + i]!) * Math.sqrt(1 + leans * leans);
   };
 }

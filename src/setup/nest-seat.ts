@@ -2,15 +2,15 @@ import type { TakeUp } from '../job/job.ts';
 import type { Columns } from './columns.ts';
 import type { PlacingKey } from './deviation.ts';
 import type { NestWalls } from './nest-walls.ts';
-import { pushed, taken, type Taken } from './play.ts';
+import type { Taken } from './play.ts';
 import type { Seat } from './seat.ts';
 import type { SeatFrame } from './seat-frame.ts';
-import { awayOf, takeUpColumns } from './take-up.ts';
+import { awayOf, takenUp } from './take-up.ts';
 import { wallPlay } from './wall-play.ts';
 
 /**
- * Dropped into a nest: anywhere that its walls let it lie, or pushed one way. One that does not go in lies unturned in
- * the middle. Source: registration.md section 1, "a nest's walls".
+ * Dropped into a nest: anywhere that its walls let it lie, or pushed one way. One that does not go in lies where its
+ * gaps to the walls are as nearly alike as they can be. Source: registration.md section 1, "a nest's walls".
  */
 export function nestSeat(
   walls: NestWalls,
@@ -19,17 +19,14 @@ export function nestSeat(
   key: PlacingKey,
   columns: Columns,
 ): Seat {
-  const share = takeUpColumns(key, takeUp, columns);
+  const takes = takenUp(key, takeUp, columns);
   const [alongA, alongB] = takeUp === 'anywhere' ? [0, 1] : awayOf(takeUp, frame);
   const play = wallPlay(walls, alongA, alongB);
   const [midA, midB] = walls.middle;
   const to: Taken = { s: 0, e: 0, f: 0 };
   return (draws, i, shape, pose) => {
     walls.load(draws, i, shape);
-    const u = 0.5 + draws[share.turn + i]!;
-    const v = 0.5 + draws[share.across + i]!;
-    const w = 0.5 + draws[share.along + i]!;
-    const isIn = takeUp === 'anywhere' ? taken(play, u, v, w, to) : pushed(play, w, to);
+    const isIn = takes(play, draws, i, to);
     const { rest } = play;
     play.turn(rest.s);
     const room = play.roomAt(rest.e, rest.f);

@@ -1,16 +1,13 @@
-import { invariant } from '../num/invariant.ts';
 import { featurePath } from '../job/feature-path.ts';
-import type { Feature, Job, Nest } from '../job/job.ts';
+import type { Job, Nest } from '../job/job.ts';
 import { tangentsOf } from '../plane/tangents.ts';
+import { affineLanding } from './affine-landing.ts';
 import type { Columns } from './columns.ts';
 import { landingOn, type Laid } from './landing.ts';
 import type { NestWalls } from './nest-walls.ts';
-import { blankInLayout } from './place.ts';
+import { blankInLayout, featureNamed } from './place.ts';
 import { strikeOf, type Striking } from './strike.ts';
 import type { Strains } from './wood-moves.ts';
-
-/** Over which it is told how a landing changes across the blank, mm. */
-const ARM_MM = 128;
 
 /**
  * A nest round what the first placing cut out: both outlines go through the machine's errors of their own placing, the part's then
@@ -27,21 +24,25 @@ export function partNest(
 ): NestWalls {
   const feature = featureNamed(job, nest.around!);
   const { mirror } = second.placing;
+  // A nest is looked at in the layout's own directions.
+  const flipX = mirror === 'x' ? -1 : 1;
+  const flipY = mirror === 'y' ? -1 : 1;
   const tangents = tangentsOf(featurePath(feature)).map(({ normalRad, at, radiusMm }) => ({
     // The part is turned over: its normals are mirrored.
     normal: {
-      a: (mirror === 'x' ? -1 : 1) * Math.cos(normalRad),
-      b: (mirror === 'y' ? -1 : 1) * Math.sin(normalRad),
+      a: flipX * Math.cos(normalRad),
+      b: flipY * Math.sin(normalRad),
     },
     at,
     radiusMm,
   }));
   tangents.sort((one, other) => angle(one.normal) - angle(other.normal));
   const cut = `feature ${feature.name}`;
-  const land = (x: number, y: number) =>
-    landingOn(job, first, { cut, at: { x, y }, height: 'face', strains: null }, columns);
+  const landed = affineLanding(feature.at, (at) =>
+    landingOn(job, first, { cut, at, height: 'face', strains: null }, columns),
+  );
+  const { off } = landed;
   const { x: cx, y: cy } = feature.at;
-  const [here, right, up] = [land(cx, cy), land(cx + ARM_MM, cy), land(cx, cy + ARM_MM)];
   const lying = blankInLayout(job, mirror, feature.at);
   const strike = strikeOf(job, striking, { x: 0, y: 0 }, columns, lying);
   const above = nest.wallMm - striking.anchor.heightMm;
@@ -56,11 +57,7 @@ export function partNest(
   const wall = new Float64Array(count);
   const partA = tangents.map(({ at }) => new Float64Array(at.length));
   const partB = tangents.map(({ at }) => new Float64Array(at.length));
-  const map = new Float64Array(4);
   let [growX, growY, smaller] = [0, 0, 0];
-  // A nest is looked at in the layout's own directions.
-  const flipX = mirror === 'x' ? -1 : 1;
-  const flipY = mirror === 'y' ? -1 : 1;
   const lies = tangents.map(({ at }) => at.map((place) => blankInLayout(job, mirror, place)));
   const origin = second.frame.origin;
 
@@ -70,14 +67,7 @@ export function partNest(
     normalA,
     normalB,
     load: (draws, i) => {
-      here.locate(draws, i);
-      right.locate(draws, i);
-      up.locate(draws, i);
-      const xx = (right.x() - here.x()) / ARM_MM;
-      const yx = (right.y() - here.y()) / ARM_MM;
-      const xy = (up.x() - here.x()) / ARM_MM;
-      const yy = (up.y() - here.y()) / ARM_MM;
-      map.set([xx, xy, yx, yy]);
+      landed.locate(draws, i);
       growX = strains.x;
       growY = strains.y;
       smaller = draws[partRadius + i]! - draws[push + i]!;
@@ -96,12 +86,13 @@ export function partNest(
         const { x, y } = lies[k]![0]!;
         const wallX = x + x0 + per.xx * x + per.xy * y - origin.x;
         const wallY = y + y0 + per.yy * y - origin.y;
-        const round = radiusMm === 0 ? 0 : roundReach(radiusMm, normalA[k]!, normalB[k]!, per);
-        wall[k] = normalA[k]! * wallX + normalB[k]! * wallY + round + larger;
+        const [na, nb] = [normalA[k]!, normalB[k]!];
+        const round = radiusMm === 0 ? 0 : mappedReach(radiusMm, na, nb, per.xx, per.xy, 0, per.yy);
+        wall[k] = na * wallX + nb * wallY + round + larger;
         for (let p = 0; p < at.length; p++) {
           const [px, py] = [at[p]!.x, at[p]!.y];
-          const offX = here.x() + xx * (px - cx) + xy * (py - cy);
-          const offY = here.y() + yx * (px - cx) + yy * (py - cy);
+          const offX = off[0]! + off[2]! * (px - cx) + off[3]! * (py - cy);
+          const offY = off[1]! + off[4]! * (px - cx) + off[5]! * (py - cy);
           const nominal = lies[k]![p]!;
           partA[k]![p] = nominal.x - origin.x + flipX * (offX * (1 + growX) + growX * px);
           partB[k]![p] = nominal.y - origin.y + flipY * (offY * (1 + growY) + growY * py);
@@ -118,7 +109,7 @@ export function partNest(
           most = Math.max(most, a * partA[k]![p]! + b * partB[k]![p]!);
         if (radiusMm !== 0) {
           const [x, y] = [flipX * a * (1 + growX), flipY * b * (1 + growY)];
-          most += mappedReach(radiusMm, x, y, map);
+          most += mappedReach(radiusMm, x, y, off[2]!, off[3]!, off[4]!, off[5]!);
         }
         gaps[k] = wall[k]! - (most - smaller);
       }
@@ -126,29 +117,19 @@ export function partNest(
   };
 }
 
-function featureNamed(job: Job, name: string): Feature {
-  const found = job.features.find((feature) => feature.name === name);
-  invariant(found !== undefined, `no feature ${name} for the nest`);
-  return found;
-}
-
 const angle = ({ a, b }: { readonly a: number; readonly b: number }): number => Math.atan2(b, a);
 
-/** Reach of a disc that went through the machine's axes. */
-const roundReach = (
+/** Reach of a disc that went through a map, whose parts less the identity are given. */
+function mappedReach(
   radiusMm: number,
   a: number,
   b: number,
-  per: { readonly xx: number; readonly xy: number; readonly yy: number },
-): number => {
-  const x = a + per.xx * a;
-  const y = b + per.xy * a + per.yy * b;
+  xx: number,
+  xy: number,
+  yx: number,
+  yy: number,
+): number {
+  const x = a + xx * a + yx * b;
+  const y = b + xy * a + yy * b;
   return radiusMm * Math.sqrt(x * x + y * y);
-};
-
-/** The same through any map less the identity: xx, xy, yx, yy. */
-const mappedReach = (radiusMm: number, a: number, b: number, map: Float64Array): number => {
-  const x = a + map[0]! * a + map[2]! * b;
-  const y = b + map[1]! * a + map[3]! * b;
-  return radiusMm * Math.sqrt(x * x + y * y);
-};
+}

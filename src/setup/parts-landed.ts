@@ -1,4 +1,3 @@
-import { invariant } from '../num/invariant.ts';
 import type { Face, Feature, Job } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
 import type { Ring } from '../plane/ring.ts';
@@ -10,7 +9,7 @@ import { heightsOf, type Heights } from './heights.ts';
 import { featureRounded } from './feature-rounded.ts';
 import { landedOutline } from './landed-outline.ts';
 import { landedRing } from './landed-ring.ts';
-import { placingsOf } from './place.ts';
+import { featureNamed, placingsOf } from './place.ts';
 import { turnOverOf, type Landing } from './turnover.ts';
 
 type Load = (draws: Float64Array, i: number) => void;
@@ -61,11 +60,7 @@ export function partsLanded(job: Job, columns: Columns): PartsLanded {
       return made;
     };
   };
-  const feature = (name: string): Feature => {
-    const found = job.features.find((candidate) => candidate.name === name);
-    invariant(found !== undefined, `no feature ${name}`);
-    return found;
-  };
+  const feature = (name: string): Feature => featureNamed(job, name);
   const placings = placingsOf(job);
   const heights = once(() =>
     heightsOf(job, { front: placings.frontUp, back: placings.backUp }, columns),
@@ -81,7 +76,8 @@ export function partsLanded(job: Job, columns: Columns): PartsLanded {
     ({ locate }) => locate,
   );
   const affine = onceEach(
-    (name) => affineLanding(model, cutOf(name), feature(name).face, feature(name).at),
+    (name) =>
+      affineLanding(feature(name).at, (at) => model.landing(cutOf(name), feature(name).face, at)),
     ({ locate }) => locate,
   );
   const outline = onceEach(

@@ -1,7 +1,8 @@
 import { invariant, unreachable } from '../num/invariant.ts';
 import type { Point } from '../plane/point.ts';
-import { cornersOf } from '../job/corners.ts';
-import type { Corner, DowelHoles, Edge, Fence, Job, Touch } from '../job/job.ts';
+import type { Corner, Edge, Feature, Job, Touch } from '../job/job.ts';
+import { cornersOf, dowelHolesIn, fenceIn } from '../job/located.ts';
+import { dowelLineMm, turnedAxis } from '../job/turned.ts';
 import type { Contact, Placing, Side } from './placing.ts';
 
 /** Both layings of the blank as the job describes them, nominally, in the layout frame. */
@@ -44,28 +45,35 @@ export function layoutInBlank(
 }
 
 /** Where the line stands about which the blank is turned: its x when turned about Y, else its y, mm. */
-export function turnLineMm(job: Job): number {
-  const axis = job.turn === 'about-y' ? 'x' : 'y';
-  const holes = dowelHolesOf(job);
-  if (holes === null) return (axis === 'x' ? job.blank.widthMm : job.blank.heightMm) / 2;
-  const places = holes.at.map((at) => at[axis]);
-  return (Math.min(...places) + Math.max(...places)) / 2;
-}
-
-/** The holes by which a blank is located; null when it is not located by any. */
-export function dowelHolesOf(job: Job): DowelHoles | null {
-  if (job.locating === 'dowels') return job.dowels;
-  return job.locating === 'fence-and-dowel' ? job.fenceAndDowel.dowel : null;
-}
-
-/** The fence against which the blank is pushed; null when there is none. */
-export function fenceOf(job: Job): Fence | null {
-  if (job.locating === 'stops') return job.stops;
-  return job.locating === 'fence-and-dowel' ? job.fenceAndDowel : null;
+function turnLineMm(job: Job): number {
+  const axis = turnedAxis(job.turn);
+  const holes = dowelHolesIn(job);
+  if (holes !== null) return dowelLineMm(holes, axis);
+  return (axis === 'x' ? job.blank.widthMm : job.blank.heightMm) / 2;
 }
 
 /** Corner of the front-up rectangle from which the bed is measured: where the stops meet, or near left. */
 export const frontUpCorner = (job: Job): Corner => cornersOf(job)[0];
+
+/** Where a layout place lies on the bed. */
+export function layoutOnBed(job: Job, p: Point<'layout'>): Point<'bed'> {
+  const corner = cornerAt(job, frontUpCorner(job));
+  const onBed = job.onBed.value;
+  return { x: onBed.x + p.x - corner.x, y: onBed.y + p.y - corner.y };
+}
+
+export function bedInLayout(job: Job, p: Point<'bed'>): Point<'layout'> {
+  const corner = cornerAt(job, frontUpCorner(job));
+  const onBed = job.onBed.value;
+  return { x: p.x - onBed.x + corner.x, y: p.y - onBed.y + corner.y };
+}
+
+/** The feature of that name. @throws InvariantError when a job names one that it does not have. */
+export function featureNamed(job: Job, name: string): Feature {
+  const found = job.features.find((feature) => feature.name === name);
+  invariant(found !== undefined, `no feature ${name}`);
+  return found;
+}
 
 /** The two sides of the bed that meet at a corner. */
 export function sidesOf(corner: Corner): readonly [Side, Side] {
@@ -103,7 +111,7 @@ function placing(job: Job, face: 'front' | 'back'): Placing {
   });
   const lay: Lay = { job, mirror, fenceSide: baseSide, firstSide };
   const which: 'first' | 'second' = endSide === firstSide ? 'first' : 'second';
-  const fence = fenceOf(job);
+  const fence = fenceIn(job);
   const onFence =
     fence === null ? [] : contactsOf(lay, 'fence', 'fence', baseSide, fence.fenceTouch);
   const onSide =
@@ -125,12 +133,12 @@ function placing(job: Job, face: 'front' | 'back'): Placing {
 
 function mirrorOf(job: Job, face: 'front' | 'back'): Placing['mirror'] {
   if (face === 'front') return 'none';
-  return job.turn === 'about-y' ? 'x' : 'y';
+  return turnedAxis(job.turn);
 }
 
 /** Along which side a placing is measured, from which one, and from which with the front up. */
 function sidesInUse(job: Job, face: 'front' | 'back'): readonly [Side, Side, Side] {
-  const fence = fenceOf(job);
+  const fence = fenceIn(job);
   const base = fence === null ? 'near' : SIDE_OF[fence.fence];
   const endOf = (corner: Corner): Side => sidesOf(corner).find((side) => side !== base)!;
   const frontUp = endOf(frontUpCorner(job));
@@ -197,11 +205,8 @@ function zeroOf(job: Job, lying: Omit<Placing, 'zero'>): Point<'layout'> {
   switch (xy.kind) {
     case 'kept':
       return placing(job, faceUp === 'front' ? 'back' : 'front').zero;
-    case 'hole': {
-      const hole = job.features.find(({ name }) => name === xy.feature);
-      invariant(hole !== undefined, `no feature ${xy.feature}`);
-      return blankInLayout(job, mirror, hole.at);
-    }
+    case 'hole':
+      return blankInLayout(job, mirror, featureNamed(job, xy.feature).at);
     case 'middle':
       return blankInLayout(job, mirror, { x: widthMm / 2, y: heightMm / 2 });
     case 'milled-stops':

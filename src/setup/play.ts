@@ -43,10 +43,10 @@ export function taken(play: Play, u: number, v: number, w: number, to: Taken): b
   const half = (high - low) / 2;
   for (let j = 0; j <= STEPS; j++) {
     const t = -1 + (2 * j) / STEPS;
-    density[j] = play.turn(middle + half * spread(t)) ? (1 - t * t) * play.area() : 0;
+    density[j] = play.turn(middle + half * slowEnds(t)) ? (1 - t * t) * play.area() : 0;
   }
   // Rounding must not take it over an end, where nothing is left.
-  to.s = Math.min(high, Math.max(low, middle + half * spread(drawn(u))));
+  to.s = Math.min(high, Math.max(low, middle + half * slowEnds(drawn(u))));
   takenAt(play, v, w, to);
   return true;
 }
@@ -95,15 +95,15 @@ function takenAt(play: Play, v: number, w: number, to: Taken): void {
   const half = Math.max(0, (high - low) / 2);
   for (let j = 0; j <= STEPS; j++) {
     const t = -1 + (2 * j) / STEPS;
-    const f = middle + half * spread(t);
+    const f = middle + half * slowEnds(t);
     density[j] = (1 - t * t) * Math.max(0, play.right(f) - play.left(f));
   }
-  to.f = middle + half * spread(drawn(v));
+  to.f = middle + half * slowEnds(drawn(v));
   to.e = between(play.left(to.f), play.right(to.f), w);
 }
 
 /** A scale from -1 to 1 that is slow at its ends, where a set ends in a tip. */
-const spread = (t: number): number => (t * (3 - t * t)) / 2;
+export const slowEnds = (t: number): number => (t * (3 - t * t)) / 2;
 
 const between = (left: number, right: number, share: number): number =>
   right > left ? left + share * (right - left) : (left + right) / 2;

@@ -10,7 +10,8 @@ import { laidFreely } from './laid-freely.ts';
 import type { Laid } from './landing.ts';
 import { nestSeat } from './nest-seat.ts';
 import { partNest } from './part-nest.ts';
-import { cornerAt, dowelHolesOf, frontUpCorner } from './place.ts';
+import { cornerAt, frontUpCorner } from './place.ts';
+import { dowelHolesIn } from '../job/located.ts';
 import type { Placing } from './placing.ts';
 import { seatOf, type Seat, type Slide } from './seat.ts';
 import { sideSlide } from './side-slide.ts';
@@ -101,7 +102,7 @@ function onFence(
   columns: Columns,
 ): Seats {
   const { takeUp, drilled } = fence.dowel;
-  const places = dowelPlaces(job, dowelHolesOf(job)!, first, strains, columns);
+  const places = dowelPlaces(job, dowelHolesIn(job)!, first, strains, columns);
   const touching = contactColumns(frontUpFirst(first, second), columns);
   const onDowel = (laid: Laid): Slide =>
     dowelSlide(places.in(laid), takeUp, laid.frame, keyOf(laid), columns);

@@ -1,22 +1,22 @@
 import type { TakeUp } from '../job/job.ts';
 import type { Columns } from './columns.ts';
 import type { PlacingKey } from './deviation.ts';
+import { pushed, taken, type Play, type Taken } from './play.ts';
 import type { SeatFrame } from './seat-frame.ts';
 
-/** Columns of what decides where a loose blank comes to lie, each -0.5 to 0.5. */
-export interface TakeUpColumns {
-  readonly turn: number;
-  readonly across: number;
-  readonly along: number;
-}
+/** Puts where a loose blank comes to lie in trial `i` into `to`; false when it binds at every turn. */
+export type TakenUp = (play: Play, draws: Float64Array, i: number, to: Taken) => boolean;
 
-/** A blank that is pushed one way is only free along what it is pushed to. */
-export function takeUpColumns(key: PlacingKey, takeUp: TakeUp, columns: Columns): TakeUpColumns {
+/** What decides it are draws of -0.5 to 0.5; a blank that is pushed one way is only free along what it is pushed to. */
+export function takenUp(key: PlacingKey, takeUp: TakeUp, columns: Columns): TakenUp {
   const of = (part: 'turn' | 'across' | 'along'): number =>
     columns.of({ kind: 'take-up', placing: key, part });
   const along = of('along');
-  if (takeUp !== 'anywhere') return { turn: along, across: along, along };
-  return { turn: of('turn'), across: of('across'), along };
+  if (takeUp !== 'anywhere')
+    return (play, draws, i, to) => pushed(play, 0.5 + draws[along + i]!, to);
+  const [turn, across] = [of('turn'), of('across')];
+  return (play, draws, i, to) =>
+    taken(play, 0.5 + draws[turn + i]!, 0.5 + draws[across + i]!, 0.5 + draws[along + i]!, to);
 }
 
 /** Direction in the seat frame in which a blank is pushed on the machine. */

@@ -5,7 +5,7 @@ import type { Columns } from './columns.ts';
 import { edgeShapes } from './edges.ts';
 import type { Faces } from './faces.ts';
 import { landingOn, type Laid, type Landing } from './landing.ts';
-import { placingsOf } from './place.ts';
+import { featureNamed, placingsOf } from './place.ts';
 import type { Placing } from './placing.ts';
 import { newPose } from './pose.ts';
 import { seatFrameOf } from './seat-frame.ts';
@@ -117,8 +117,7 @@ function holeCut(
   xy: Extract<ZeroXy, { kind: 'hole' }>,
   columns: Columns,
 ): { readonly cut: Landing; readonly at: Point<'blank'> } {
-  const feature = job.features.find(({ name }) => name === xy.feature);
-  invariant(feature !== undefined, `no feature ${xy.feature}`);
+  const feature = featureNamed(job, xy.feature);
   // A cutter that leans bores a hole that does; its centre is found at half the thickness.
   const hole = {
     cut: `feature ${feature.name}`,

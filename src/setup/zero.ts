@@ -5,7 +5,8 @@ import type { Columns } from './columns.ts';
 import type { Axis } from './deviation.ts';
 import { EDGE_INDEX } from './edges.ts';
 import type { Faces } from './faces.ts';
-import { fenceOf, oppositeEdge } from './place.ts';
+import { oppositeEdge } from './place.ts';
+import { fenceIn } from '../job/located.ts';
 import type { Placing } from './placing.ts';
 import type { Pose } from './pose.ts';
 import { inFrame, type SeatFrame } from './seat-frame.ts';
@@ -105,7 +106,7 @@ function anchorOf(
 /** Height above the bed at which stops, or the walls of a nest, are felt by what finds the zero on them. */
 function touchHeightMm(job: Job): number {
   if (job.locating === 'nest') return job.nest.wallMm;
-  const band = fenceOf(job)?.band;
+  const band = fenceIn(job)?.band;
   invariant(band !== undefined, 'there are no stops to find a zero on');
   return band.kind === 'plain' ? band.heightMm : band.touchHeightMm;
 }

@@ -1,5 +1,5 @@
 import type { Job } from '../job/job.ts';
-import { layoutOnBed } from '../jig/corner-frame.ts';
+import { layoutOnBed } from '../setup/place.ts';
 import type { StopPart } from '../jig/stop-part.ts';
 import { boundsOf } from '../plane/measure.ts';
 import type { Point } from '../plane/point.ts';

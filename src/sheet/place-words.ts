@@ -1,4 +1,4 @@
-import { layoutOnBed } from '../jig/corner-frame.ts';
+import { layoutOnBed } from '../setup/place.ts';
 import type { Job } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
 import type { Placing } from '../setup/placing.ts';

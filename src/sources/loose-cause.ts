@@ -1,7 +1,7 @@
 import { invariant, unreachable } from '../num/invariant.ts';
 import type { DowelHoles, Job, Spread } from '../job/job.ts';
 import type { Deviation } from '../setup/deviation.ts';
-import { dowelHolesOf } from '../setup/place.ts';
+import { dowelHolesIn } from '../job/located.ts';
 import { cause, onlyWith, type Cause } from './cause.ts';
 
 /** What lets a blank lie a little elsewhere on its dowels or in its nest. */
@@ -57,7 +57,7 @@ const ANYWHERE: Spread = {
 
 /** A dowel that fills its hole leaves no play; in a nest, the size of the blank leaves some as well. */
 function playSpread(job: Job): Spread {
-  const holes = dowelHolesOf(job);
+  const holes = dowelHolesIn(job);
   if (holes === null) return ANYWHERE;
   const { clearance } = holes;
   const sizes = clearance.kind === 'stated' ? [clearance.spread] : [clearance.pin, clearance.hole];
@@ -77,7 +77,7 @@ function clearanceCause(
 }
 
 function dowels(job: Job): DowelHoles {
-  const found = dowelHolesOf(job);
+  const found = dowelHolesIn(job);
   invariant(found !== null, 'no dowels to locate on');
   return found;
 }

@@ -1,9 +1,8 @@
 import { invariant, unreachable } from '../num/invariant.ts';
 import { limitsOf } from '../num/spread-of.ts';
 import type { Cutter, Feature, Fence, Job, Made, Spread, ZeroXy } from '../job/job.ts';
-import { jigCutterOf } from '../job/assumptions.ts';
+import { fenceIn, jigCutterIn } from '../job/located.ts';
 import type { Deviation, PlacingKey } from '../setup/deviation.ts';
-import { fenceOf } from '../setup/place.ts';
 import { cause, isNil, onlyWith, type Cause } from './cause.ts';
 import { heightCause } from './height-cause.ts';
 import { looseCause } from './loose-cause.ts';
@@ -159,7 +158,7 @@ const largerMovement = ({ movementX, movementY }: Job['blank']): Spread =>
   limitsOf(movementX.distribution)[1] > limitsOf(movementY.distribution)[1] ? movementX : movementY;
 
 function cutterNamed(job: Job, name: string): Cutter {
-  const ofJig = jigCutterOf(job);
+  const ofJig = jigCutterIn(job);
   const all = ofJig === null ? job.shop.cutters : [ofJig, ...job.shop.cutters];
   const cutter = all.find((candidate) => candidate.name === name);
   invariant(cutter !== undefined, `no cutter ${name}`);
@@ -167,7 +166,7 @@ function cutterNamed(job: Job, name: string): Cutter {
 }
 
 function fence(job: Job): Fence {
-  const found = fenceOf(job);
+  const found = fenceIn(job);
   invariant(found !== null, 'no fence to push against');
   return found;
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { bedTemplate, tilesOf } from '../../src/sheet/bed-template.ts';
 import { stopsOf } from '../../src/jig/stops.ts';
-import { layoutOnBed } from '../../src/jig/corner-frame.ts';
+import { layoutOnBed } from '../../src/setup/place.ts';
 import { aJob, placed } from '../jig/a-job.ts';
 
 const job = aJob({ made: 'on-bed-pins' });

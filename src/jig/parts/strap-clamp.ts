@@ -5,7 +5,7 @@ import { rectangleOutline } from '../../plane/outline.ts';
 import { moved } from '../../plane/move.ts';
 import type { Point } from '../../plane/point.ts';
 import { cannot, figure, made, mm, type Step } from '../answer.ts';
-import { bedInLayout } from '../corner-frame.ts';
+import { bedInLayout } from '../../setup/place.ts';
 import { screwNumbers, stopNumbers } from '../numbers.ts';
 import { roundedBox } from '../plate/curve.ts';
 import type { StopPart } from '../stop-part.ts';

@@ -5,7 +5,7 @@ import type { Point } from '../../plane/point.ts';
 import type { Body } from '../../sweep/body.ts';
 import { overheadOf, type Overhead } from '../../sweep/overhead.ts';
 import { cannot, mm, type Cannot } from '../answer.ts';
-import { layoutOnBed } from '../corner-frame.ts';
+import { layoutOnBed } from '../../setup/place.ts';
 import { roundingMm, stopNumbers } from '../numbers.ts';
 import type { Place, Program } from './program.ts';
 

@@ -1,6 +1,6 @@
 import type { Job } from '../../job/job.ts';
 import type { JigSizesOf } from '../../job/jig-sizes.ts';
-import { bedInLayout } from '../corner-frame.ts';
+import { bedInLayout } from '../../setup/place.ts';
 import { cannot, figure, mm, type Step } from '../answer.ts';
 import { columnName } from '../parts/dowel-board.ts';
 import { partNumbers } from '../parts/numbers.ts';

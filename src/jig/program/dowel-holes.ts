@@ -1,5 +1,6 @@
 import type { Cutter, Job } from '../../job/job.ts';
-import { blankInLayout, dowelHolesOf } from '../../setup/place.ts';
+import { blankInLayout } from '../../setup/place.ts';
+import { dowelHolesIn } from '../../job/located.ts';
 import type { Placings } from '../../sweep/clearances.ts';
 import { cannot, figure, mm, type Step } from '../answer.ts';
 import { boreHoles, boringCutter, type Bore } from './bore-holes.ts';
@@ -19,7 +20,7 @@ export function boreDowelHoles(
   job: Job,
   placings: Placings,
 ): Step<{ readonly program: Program; readonly cutter: Cutter }> | null {
-  const holes = dowelHolesOf(job);
+  const holes = dowelHolesIn(job);
   if (holes === null) return null;
   const first = placings.frontUp.order === 'first' ? placings.frontUp : placings.backUp;
   const { diameterMm } = holes;

@@ -1,5 +1,5 @@
 import type { Cutter, Job } from '../../job/job.ts';
-import { bedInLayout } from '../corner-frame.ts';
+import { bedInLayout } from '../../setup/place.ts';
 import { cannot, figure, made, mm, type Step } from '../answer.ts';
 import { feedsOf } from './feeds.ts';
 import type { Move, Program } from './program.ts';

@@ -1,4 +1,4 @@
-import { cornersOf } from '../corners.ts';
+import { cornersOf } from '../located.ts';
 import type { Context } from '../resolve/context.ts';
 import { fault } from '../resolve/context.ts';
 import { isFar, isRight } from '../resolve/on-bed.ts';

@@ -1,4 +1,4 @@
-import { cornersOf } from '../corners.ts';
+import { cornersOf } from '../located.ts';
 import type { Bed, Blank, Corner, Inserts, Job, Locating } from '../job.ts';
 
 /**

@@ -1,4 +1,5 @@
-import { dowelHolesOf, placingsOf } from '../../setup/place.ts';
+import { placingsOf } from '../../setup/place.ts';
+import { dowelHolesIn } from '../../job/located.ts';
 import { strikes } from '../heights-table.ts';
 import { xyWords } from '../place-words.ts';
 import type { BedInput } from '../sheet-input.ts';
@@ -9,7 +10,7 @@ import { clearancesInBed } from './way-of.ts';
 /** Why what locates the blank cannot stand there as the job has it, a sentence each; none when it can. */
 export function bedTrouble(job: BedInput['job']): readonly string[] {
   const size = (mm: number): string => lengthText(mm, job.shop.units);
-  const holes = dowelHolesOf(job);
+  const holes = dowelHolesIn(job);
   const clashes = holes === null ? [] : insertClashes(job, dowelsOf(job, holes), holes.diameterMm);
   return [
     ...clashes.map(

@@ -1,7 +1,6 @@
 import type { DowelHoles, Job } from '../../../job/job.ts';
-import { layoutOnBed } from '../../../jig/corner-frame.ts';
 import type { Point } from '../../../plane/point.ts';
-import { blankInLayout } from '../../../setup/place.ts';
+import { blankInLayout, layoutOnBed } from '../../../setup/place.ts';
 import type { Placing } from '../../../setup/placing.ts';
 
 /** A dowel, and the hole of the same number: the one over it in the first placing. */

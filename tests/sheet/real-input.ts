@@ -8,8 +8,17 @@ import { stopPicture } from '../../src/sheet/solid-picture.ts';
 import type { StopsInput } from '../../src/sheet/sheet-input.ts';
 import { clearancesOf } from '../../src/sweep/clearances.ts';
 
-/** What the program itself would put on the sheet of an example in `jigs/`, with fewer trials. */
+const kept = new Map<string, StopsInput>();
+
+/** What the program itself would put on the sheet of an example in `jigs/`, with fewer trials; made once. */
 export function realInput(name: string, units: Units = 'mm'): StopsInput {
+  const key = `${name} ${units}`;
+  const input = kept.get(key) ?? madeInput(name, units);
+  kept.set(key, input);
+  return input;
+}
+
+function madeInput(name: string, units: Units): StopsInput {
   const bytes = readFileSync(`jigs/${name}`);
   const shopText = readFileSync('jigs/shop.yaml', 'utf8').replace('units: mm', `units: ${units}`);
   const shop = new Map([['shop.yaml', Buffer.from(shopText)]]);

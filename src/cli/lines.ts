@@ -14,17 +14,20 @@ export function columns(rows: readonly (readonly string[])[], right: readonly nu
   );
 }
 
-/** Text broken at spaces so that no line is wider than the terminal; later lines are indented. */
+/** Text broken at spaces so that no line is wider than the terminal; spaces in front stay, later lines are indented. */
 export function wrapped(text: string, indent = ''): string[] {
+  const words = text.trimStart();
   const lines: string[] = [];
-  let line = '';
-  for (const word of text.split(' ')) {
-    if (line !== '' && line.length + 1 + word.length > WIDTH) {
+  let line = text.slice(0, text.length - words.length);
+  let isEmpty = true;
+  for (const word of words.split(' ')) {
+    if (!isEmpty && line.length + 1 + word.length > WIDTH) {
       lines.push(line);
       line = indent + word;
     } else {
-      line = line === '' ? word : `${line} ${word}`;
+      line = isEmpty ? line + word : `${line} ${word}`;
     }
+    isEmpty = false;
   }
-  return line === '' ? lines : [...lines, line];
+  return words === '' ? lines : [...lines, line];
 }

@@ -121,6 +121,16 @@ function command(): Command {
       process.exitCode = newVerb(folder, say, existsSync);
     });
   program
+    .command('explain')
+    .argument('[key]', 'a key of the job or shop file, such as blank.bevel, or its last word')
+    .option('--json', 'print it for programs', false)
+    .description('what a key means, its unit, what is taken when it is left out, a small sketch')
+    .addHelpText('after', '\nExample: flipwright explain touch-height\nWithout a key: all of them.')
+    .action(async (key: string | undefined, options: { json: boolean }) => {
+      const { explainVerb } = await import('./explain-verb.ts');
+      process.exitCode = explainVerb(key ?? null, options.json, say);
+    });
+  program
     .command('schema')
     .argument('[folder]', 'where to write', '.')
     .description('write the JSON Schemas for editors, and the reference of all keys')

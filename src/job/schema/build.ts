@@ -71,6 +71,10 @@ export function number(
 export const about = <T>(schema: Schema<T>, description: string, ...examples: T[]): Schema<T> =>
   schema.meta(examples.length === 0 ? { description } : { description, examples });
 
+/** The same values, with the unit that a bare number is in, for `explain` and editors. */
+export const inUnit = <T>(schema: Schema<T>, unit: string): Schema<T> =>
+  schema.meta({ 'x-unit': unit });
+
 /** Issues of a value against a schema; none when the value is a `T`. */
 export function issuesOf<T>(schema: Schema<T>, value: unknown): readonly Issue[] {
   const result = schema.safeParse(value);

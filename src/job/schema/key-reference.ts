@@ -1,90 +1,53 @@
-import { jobSchema, shopSchema } from './published.ts';
+import { jobRows, shopRows, type KeyRow } from './key-rows.ts';
+import { sketches } from './sketches.ts';
 
-interface Node {
-  readonly description?: string;
-  readonly examples?: readonly unknown[];
-  readonly enum?: readonly unknown[];
-  readonly properties?: Readonly<Record<string, Node>>;
-  readonly required?: readonly string[];
-  readonly additionalProperties?: Node | boolean;
-  readonly items?: Node | readonly Node[];
-  readonly anyOf?: readonly Node[];
-}
+/** How values are written; said once for all keys. */
+export const HOW_WRITTEN = [
+  'Lengths: mm, or with a unit (`1/4 in`, `3/8"`, `1 1/2 in`, `25 thou`, `5 µm`). Slopes: `0.3 per 200` or `0.4 deg`.',
+  'Spreads: `±0.4`, `±0.4 triangular`, `±0.2 95%`, `0.05 sd`, `half-normal 0.03`, `0..0.2`, `arcsine ±0.1`, `{readings: [0.04, -0.01, 0.02]}`, `{gauge: caliper}`, `{spread: ±0.3, recurs: setup}`; `0` switches a source off.',
+].join(' ');
 
-/** The key reference, Markdown: every key of both files, what it means, an example. Made from the JSON Schemas. */
-export function keyReference(): string {
-  const shop = new Set(Object.keys((shopSchema() as Node).properties ?? {}));
-  const job = rows(jobSchema() as Node, '').filter(
-    ({ path }) => path === 'name' || !shop.has(path.split(/[.[]/)[0] ?? ''),
-  );
-  return [
+/** The key reference, Markdown: every key of both files, what it means, unit, what is taken, an example. */
+export const keyReference = (): string =>
+  [
     '# Keys',
     '',
-    'Made from the schemas in `schema/`; a test keeps it up to date. **Bold**: must be there (when the group it stands in is). `[ ]`: each of a list. `< >`: a name of your own.',
+    'Made from the schemas in `schema/`; a test keeps it up to date. **Bold**: must be there (when the group it stands in is). `[ ]`: each of a list. `< >`: a name of your own. `flipwright explain KEY` tells the same in the terminal.',
     '',
-    'Lengths: mm, or with a unit (`1/4 in`, `3/8"`, `1 1/2 in`, `25 thou`, `5 µm`). Slopes: `0.3 per 200` or `0.4 deg`. Spreads: `±0.4`, `±0.4 triangular`, `±0.2 95%`, `0.05 sd`, `half-normal 0.03`, `0..0.2`, `arcsine ±0.1`, `{readings: [0.04, -0.01, 0.02]}`, `{gauge: caliper}`, `{spread: ±0.3, recurs: setup}`; `0` switches a source off.',
+    HOW_WRITTEN,
     '',
     '## Job file',
     '',
-    ...table(job),
+    ...table(jobRows()),
     '',
     '## Shop file',
     '',
     'A job file may hold any of these too; what it says counts for that job.',
     '',
-    ...table(rows(shopSchema(), '')),
+    ...table(shopRows()),
     '',
+    '## Sketches',
+    '',
+    'Angles and gaps are drawn far too large. From above, X to the right, unless said.',
+    '',
+    ...sketches().flatMap(({ keys, lines }) => [
+      keys.map((key) => `\`${key}\``).join(', '),
+      '',
+      '```text',
+      lines,
+      '```',
+      '',
+    ]),
   ].join('\n');
-}
 
-interface Row {
-  readonly path: string;
-  readonly isNeeded: boolean;
-  readonly node: Node;
-}
-
-/** The long form of a spread is explained once, above the tables. */
-const isLongSpread = (node: Node): boolean => node.properties?.['readings'] !== undefined;
-
-function rows(node: Node, path: string): readonly Row[] {
-  if (isLongSpread(node)) return [];
-  const own = Object.entries(node.properties ?? {}).flatMap(([key, child]) => {
-    const inner = path === '' ? key : `${path}.${key}`;
-    const row: Row = { path: inner, isNeeded: node.required?.includes(key) ?? false, node: child };
-    return [row, ...rows(child, inner)];
-  });
-  const { items, additionalProperties: named } = node;
-  const listed = isNode(items) ? rows(items, `${path}[ ]`) : [];
-  const byName = typeof named === 'object' ? rows(named, `${path}.< >`) : [];
-  const either = (node.anyOf ?? []).filter(isDescribed).flatMap((one) => rows(one, path));
-  return [...own, ...listed, ...byName, ...either];
-}
-
-/** A mapping whose keys mean something by themselves, as opposed to another way of writing one value. */
-const isDescribed = ({ properties = {} }: Node): boolean =>
-  Object.values(properties).some(({ description }) => description !== undefined);
-
-const isNode = (items: Node['items']): items is Node =>
-  items !== undefined && !Array.isArray(items);
-
-const table = (of: readonly Row[]): readonly string[] => [
-  '| key | means | for example |',
-  '|---|---|---|',
-  ...of.map(({ path, isNeeded, node }) => {
-    const key = isNeeded ? `**\`${path}\`**` : `\`${path}\``;
-    const words = (node.enum ?? []).map((word) => `\`${String(word)}\``).join(', ');
-    const means = [node.description ?? '', words].filter((part) => part !== '').join(': ');
-    const example = (node.examples ?? []).map((one) => `\`${yamlOf(one)}\``).join(', ');
-    return `| ${key} | ${means} | ${example} |`;
+const table = (of: readonly KeyRow[]): readonly string[] => [
+  '| key | means | unit | left out | for example |',
+  '|---|---|---|---|---|',
+  ...of.map((row) => {
+    const key = row.isNeeded ? `**\`${row.path}\`**` : `\`${row.path}\``;
+    const words = row.words.map((word) => `\`${word}\``).join(', ');
+    const means = [row.means, words].filter((part) => part !== '').join(': ');
+    const examples = row.examples.map((one) => `\`${one}\``).join(', ');
+    return `| ${key} | ${means} | ${row.unit ?? ''} | ${row.leftOut ?? ''} | ${examples} |`;
   }),
 ];
-
-/** A value in the short form of YAML. */
-function yamlOf(value: unknown): string {
-  if (Array.isArray(value)) return `[${value.map(yamlOf).join(', ')}]`;
-  if (typeof value === 'object' && value !== null)
-    return `{${Object.entries(value)
-      .map(([key, inner]) => `${key}: ${yamlOf(inner)}`)
-      .join(', ')}}`;
-  return String(value);
-}

@@ -3,6 +3,7 @@ import type { Schema } from './build.ts';
 import {
   about,
   either,
+  inUnit,
   keyed,
   listOf,
   named,
@@ -19,8 +20,9 @@ import * as q from './quantities.ts';
 import type * as raw from './raw-hold.ts';
 import type { Written } from './raw-shop.ts';
 
-const force = (): Schema<Written> => written('write a force such as 60 N', readForce);
-const pressure = (): Schema<Written> => written('write a pressure such as 60 kPa', readPressure);
+const force = (): Schema<Written> => inUnit(written('write a force such as 60 N', readForce), 'N');
+const pressure = (): Schema<Written> =>
+  inUnit(written('write a pressure such as 60 kPa', readPressure), 'kPa');
 const places = () => listOf(pairOf(q.place()));
 
 const bolts = keyed<raw.RawBolts>({
@@ -104,8 +106,8 @@ const program = keyed<raw.RawProgram>({
 });
 
 export const programs: Schema<raw.RawPrograms> = keyed<raw.RawPrograms>({
-  'front-up': optional(program),
-  'back-up': optional(program),
+  'front-up': optional(about(program, 'for the face that is cut with the front up')),
+  'back-up': optional(about(program, 'for the face that is cut with the back up')),
 });
 
 export const tabs: Schema<raw.RawTabs> = keyed<raw.RawTabs>({

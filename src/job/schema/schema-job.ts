@@ -33,7 +33,10 @@ const JOB_SHAPE = {
   dowels: optional(about(dowels, 'what the blank is put on, instead of stops')),
   nest: optional(about(nest, 'what the blank is dropped into, instead of stops')),
   zero: about(
-    keyed<raw.RawZeros>({ 'front-up': zero, 'back-up': zero }),
+    keyed<raw.RawZeros>({
+      'front-up': about(zero, 'while the front is up'),
+      'back-up': about(zero, 'while the back is up'),
+    }),
     'where the work zero comes from',
   ),
   needs: about(listOf(need), 'what has to come out well'),

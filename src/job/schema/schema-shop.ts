@@ -36,10 +36,13 @@ const aboveTheTip = keyed<raw.RawAboveTip>({
   'collet-nut': round('the nut that turns with the cutter'),
   spindle: round('the body of the spindle or router'),
   'dust-shoe': optional(
-    keyed<raw.RawShoe>({
-      size: about(pairOf(q.size()), 'along X and along Y', [110, 90]),
-      from: about(q.distance(), 'height of its lower end above the tip of the cutter', 12),
-    }),
+    about(
+      keyed<raw.RawShoe>({
+        size: about(pairOf(q.size()), 'along X and along Y', [110, 90]),
+        from: about(q.distance(), 'height of its lower end above the tip of the cutter', 12),
+      }),
+      'the shoe or brush that hangs round the cutter',
+    ),
   ),
 });
 
@@ -68,7 +71,10 @@ const machine = keyed<raw.RawMachine>({
 const bed = keyed<raw.RawBed>({
   spoilboard: optional(
     about(
-      keyed<raw.RawSpoilboard>({ size: pairOf(q.size()), thickness: q.size() }),
+      keyed<raw.RawSpoilboard>({
+        size: about(pairOf(q.size()), 'along X and along Y', [600, 400]),
+        thickness: about(q.size(), 'how thick it is today', 18),
+      }),
       'the board that is screwed to the bed',
       { size: [600, 400], thickness: 18 },
     ),
@@ -100,9 +106,11 @@ const cutter = keyed<raw.RawCutter>({
   'tip-flat': optional(about(q.lengthOrSpread(), 'width of the flat at the tip of a vee', 0.1)),
   flute: optional(about(q.size(), 'length that cuts', 22)),
   'stick-out': optional(about(q.size(), 'length below the collet', 32)),
-  length: optional(q.size()),
-  flutes: optional(whole()),
-  helix: optional(oneOf('up', 'down', 'straight', 'compression')),
+  length: optional(about(q.size(), 'of the whole cutter', 50)),
+  flutes: optional(about(whole(), 'how many cutting edges', 2)),
+  helix: optional(
+    about(oneOf('up', 'down', 'straight', 'compression'), 'which way it throws the chips', 'up'),
+  ),
   'push-off': spread('how far the cut pushes it aside', '0..0.05'),
   speed: optional(about(q.speed(), 'turns a minute', 18000)),
   feed: optional(about(q.feed(), 'mm a minute', 1800)),
@@ -132,7 +140,7 @@ export const SHOP_PARTS = {
 
 const SHOP_SHAPE = {
   'flipwright-shop': about(whole(), 'version of this format', 1),
-  name: optional(text()),
+  name: optional(about(text(), 'what the shop is called', 'Back room')),
   ...SHOP_PARTS,
 };
 

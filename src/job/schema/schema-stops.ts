@@ -26,7 +26,10 @@ const touch = (what: string, example: raw.RawTouch): Schema<raw.RawTouch> =>
 export const stops = keyed<raw.RawStops>({
   corner: optional(
     about(
-      keyed<NonNullable<raw.RawStops['corner']>>({ 'front-up': corner(), 'back-up': corner() }),
+      keyed<NonNullable<raw.RawStops['corner']>>({
+        'front-up': about(corner(), 'while the front is up', 'near-left'),
+        'back-up': about(corner(), 'while the back is up', 'near-right'),
+      }),
       'which corner of the bed the stops make, in each placing; not with a dowel',
       { 'front-up': 'near-left', 'back-up': 'near-right' },
     ),

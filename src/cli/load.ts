@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { faultText } from '../job/fault.ts';
 import { filesNamedBy, readJob, type ReadJob } from '../job/read.ts';
-import { Refusal } from './exit.ts';
+import { EXIT, Refusal } from './exit.ts';
 
 /** Larger files are not job files; reading them whole would only use up memory. */
 const MAX_BYTES = 4_000_000;
@@ -21,7 +21,19 @@ export function loadJob(path: string): ReadJob {
   if (read.ok) return read.value;
   const count = read.faults.length;
   const head = count === 1 ? '1 thing is wrong' : `${count} things are wrong`;
-  throw new Refusal([`${path}: ${head}`, ...read.faults.map(faultText)].join('\n'));
+  const text = [`${path}: ${head}`, ...read.faults.map(faultText)].join('\n');
+  throw new Refusal(text, EXIT.badInput, read.faults);
+}
+
+/** A job file and the files that it names, as paths; the job alone when it cannot be read. */
+export function filesOf(path: string): readonly string[] {
+  try {
+    const named = filesNamedBy({ name: path, bytes: bytesOf(path) });
+    return [path, ...named.map((name) => resolve(dirname(path), name))];
+  } catch (error) {
+    if (error instanceof Refusal) return [path];
+    throw error;
+  }
 }
 
 function bytesOf(path: string): Uint8Array {

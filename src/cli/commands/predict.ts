@@ -1,0 +1,27 @@
+import { painted } from '../painted.ts';
+import type { WrittenOptions } from '../options.ts';
+import { again } from '../watched.ts';
+import {
+  example,
+  JUDGED,
+  surrounded,
+  trialOptions,
+  withJson,
+  withTrials,
+  withWatch,
+} from './shell.ts';
+import type { AddCommand } from './shell.ts';
+
+export const addPredict: AddCommand = (program, { say, paint }) => {
+  const verb = withWatch(withJson(withTrials(program.command('predict'))))
+    .argument('<job>', 'a job file')
+    .description('how far the back will be off, how likely it is good, and what makes it')
+    .action(async (job: string, options: WrittenOptions & { json: boolean; watch: boolean }) => {
+      const { predictVerb } = await import('../verbs.ts');
+      const tell = options.json ? say : painted(say, paint);
+      process.exitCode = await again([job], options.watch, () =>
+        surrounded((around) => predictVerb(job, trialOptions(options), options.json, around, tell)),
+      );
+    });
+  example(verb, 'flipwright predict jigs/wall-clock.yaml --seed 7', JUDGED);
+};

@@ -22,15 +22,14 @@ export async function again(
       return error.code;
     }
   };
-  let code = await once();
+  let code: number = EXIT.good;
+  let isFirst = true;
   const paths = (): readonly string[] => jobs.flatMap(filesOf);
-  const waiting = (): void => {
-    process.stderr.write(`\nwatching ${paths().length} files; Ctrl-C ends\n`);
-  };
-  waiting();
   return new Promise((end, fail) => {
+    // Watched from before the first run, so that no save is missed.
     const watching = watchFiles(paths, async () => {
-      process.stderr.write(`\nsaved at ${new Date().toLocaleTimeString()}\n`);
+      if (!isFirst) process.stderr.write(`\nsaved at ${new Date().toLocaleTimeString()}\n`);
+      isFirst = false;
       try {
         code = await once();
       } catch (error) {
@@ -38,11 +37,12 @@ export async function again(
         fail(error instanceof Error ? error : new Error(String(error)));
         return;
       }
-      waiting();
+      process.stderr.write(`\nwatching ${paths().length} files; Ctrl-C ends\n`);
     });
     process.once('SIGINT', () => {
       watching.leave();
       end(code === EXIT.missed ? EXIT.good : code);
     });
+    void watching.run();
   });
 }

@@ -116,7 +116,11 @@ function unknownKeys(
     if (later.includes(key)) return at(place, `${key} is not in this version yet`, 'take it out');
     const near = probablyMeant(key, free);
     if (near !== null) return at(place, `the key ${key} is not known`, `did you mean ${near}?`);
-    return at(place, `the key ${key} is not known`, `write ${inWords(free)}`);
+    return at(
+      place,
+      `the key ${key} is not known`,
+      free.length === 0 ? 'take it out' : `write ${inWords(free)}`,
+    );
   });
 }
 

@@ -13,7 +13,7 @@ import type { Prediction } from '../stackup/prediction.ts';
 import { clearancesOf } from '../sweep/clearances.ts';
 import type { BuildGroup } from './build-groups.ts';
 import { buildJig } from './build-jig.ts';
-import { Refusal } from './exit.ts';
+import { EXIT, Refusal } from './exit.ts';
 import { predictionJson } from './json.ts';
 import { runPrediction, type RunOptions, type Surroundings } from './run-prediction.ts';
 import type { NewFile } from './write-together.ts';
@@ -45,7 +45,7 @@ export async function buildJob(
   const jig = buildJig(job, placings, parts, stopPictures, groups, version);
   const prediction = await runPrediction(job, options, around);
   if (prediction.ended === 'interrupted')
-    throw new Refusal(`${job.name}: stopped; nothing was written`);
+    throw new Refusal(`${job.name}: stopped; nothing was written`, EXIT.stopped);
   const told = { job, placings, prediction, version };
   const sheet = groups.has('sheet') ? sheetOf(told, parts, stopPictures) : null;
   const forBench: readonly ManifestEntry[] = [

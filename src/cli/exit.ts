@@ -1,7 +1,7 @@
 import type { Fault } from '../job/fault.ts';
 
-/** Exit codes, as the README tells them. */
-export const EXIT = { good: 0, missed: 1, badInput: 2, ourFault: 3 } as const;
+/** Exit codes, as the README tells them; the last is what shells give for Ctrl-C (128 and the signal's number). */
+export const EXIT = { good: 0, missed: 1, badInput: 2, ourFault: 3, stopped: 130 } as const;
 
 /** Ends a verb early with something to say to the user; the shell prints it and exits. */
 export class Refusal extends Error {

@@ -4,6 +4,7 @@ import { logLine, logName, readLog, type LogRow } from '../job/readings/log-file
 import { GAUGES, isGaugeKind } from '../job/readings/standard-gauges.ts';
 import { suggestion } from '../job/schema/closest.ts';
 import { readLength } from '../job/text/length.ts';
+import { invariant } from '../num/invariant.ts';
 import { outcomeOf, type Expected, type Outcome } from '../measure/outcome.ts';
 import type { PredictOptions } from '../stackup/predict.ts';
 import type { NeedPrediction } from '../stackup/prediction.ts';
@@ -120,8 +121,9 @@ interface Figure {
 }
 
 function figuresOf(need: NeedPrediction): readonly Figure[] {
-  const { shop, powerUp, setup } = need.recurring;
-  const staysShare = Math.min(1, shop + powerUp + setup);
+  const { recurring } = need;
+  invariant(recurring !== null, 'nobody stops the prediction that a log is held against');
+  const staysShare = Math.min(1, recurring.shop + recurring.powerUp + recurring.setup);
   const { mean, sd, chance, interval95, limits } = need;
   const whole: Figure = {
     what: need.name,

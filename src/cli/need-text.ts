@@ -1,6 +1,6 @@
 import type { Job, Units } from '../job/job.ts';
 import { chanceText, deviationText, intervalText, lengthText, shareText } from '../sheet/words.ts';
-import type { NeedPrediction, Prediction, SourceLine } from '../stackup/prediction.ts';
+import type { Figures, NeedPrediction, Prediction, SourceLine } from '../stackup/prediction.ts';
 import { columns, wrapped } from './lines.ts';
 
 /** What makes one need: the three biggest sources, worst case, first order, what a gauge would do. */
@@ -19,12 +19,14 @@ export function makers(job: Job, prediction: Prediction, need: NeedPrediction): 
     `${need.name}: what makes it`,
     ...(need.moments !== 'known'
       ? wrapped(`  ${FEW_READINGS[need.moments]}`, '  ')
-      : rows.length === 0
-        ? ['  nothing is off']
-        : columns(rows, [0]).flatMap((row) => wrapped(row, '        '))),
+      : prediction.leftOut.includes('shares')
+        ? ['  not worked out, since it was stopped']
+        : rows.length === 0
+          ? ['  nothing is off']
+          : columns(rows, [0]).flatMap((row) => wrapped(row, '        '))),
     ...togetherLines(prediction, need),
     ...wrapped(
-      `  Worst case, everything at its limit: ${worstWords(need, job.shop.units)}. ${straightWords(prediction, need)}`.trimEnd(),
+      `  ${worstWords(prediction, need, job.shop.units)} ${straightWords(prediction, need)}`.trimEnd(),
       '  ',
     ),
     ...measuredLines(need, job.shop.units),
@@ -40,7 +42,7 @@ function togetherLines(prediction: Prediction, need: NeedPrediction): string[] {
   const words = (id: string): string =>
     prediction.sources.find(({ name }) => name === id)?.words ?? id;
   const said = [
-    need.together.isFelt
+    need.together?.isFelt === true
       ? ['Some of these act together, so the parts add up to more than all.']
       : [],
     mending === undefined || need.chance > 0.9999
@@ -91,10 +93,19 @@ function straightWords({ sources }: Prediction, need: NeedPrediction): string {
 const timesText = (times: number): string =>
   times < 3 ? (Math.floor(times * 2) / 2).toFixed(1) : String(Math.floor(times));
 
-function worstWords(need: NeedPrediction, units: Units): string {
-  if (need.shape === 'radial') return deviationText(need.worst[1], units);
-  const greatest = (need.largest ?? need).worst[1];
-  return intervalText([need.worst[0], greatest], units);
+/** What the search came to, which is never more than the truth, and the sum of what each does by itself. */
+function worstWords({ leftOut }: Prediction, need: NeedPrediction, units: Units): string {
+  const words = (worst: Figures['worst'], largest: Figures['worst']): string =>
+    need.shape === 'radial'
+      ? deviationText(worst[1], units)
+      : intervalText([worst[0], largest[1]], units);
+  const largest = need.shape === 'plain' ? (need.largest ?? need) : need;
+  const found = words(need.worst, largest.worst);
+  const summed = words(need.worstLinear, largest.worstLinear);
+  const how = leftOut.includes('worst case')
+    ? 'at one corner of the limits, not searched for'
+    : 'found within all limits';
+  return `Worst case ${how}: ${found} (a straight sum says ${summed}).`;
 }
 
 const FEW_READINGS = {

@@ -143,6 +143,11 @@ function limitWords(low: number | null, high: number | null, units: Units): stri
 
 function batchLines({ partCount, allGood, expectedBad, rest }: BatchPrediction): string[] {
   if (partCount === 1) return [];
+  if (allGood === null)
+    return wrapped(
+      `of ${partCount} parts made with one set-up, ${Number(expectedBad.toPrecision(2))} are expected not to come out right; how they hang together was not worked out.`,
+      '  ',
+    );
   return wrapped(
     `of ${partCount} parts made with one set-up, all come out right with a chance of ${chanceText(allGood)}; ${Number(expectedBad.toPrecision(2))} of them are expected not to.${restWords(rest)}`,
     '  ',

@@ -2,8 +2,12 @@ import type { Job } from '../job/job.ts';
 import { misfitModel } from '../setup/misfit.ts';
 import { sourcesOf } from '../sources/sources-of.ts';
 import type { PredictOptions } from '../stackup/predict.ts';
-import { startPredicting, type Predicting } from '../stackup/predicting.ts';
+import { startPredicting, type Ended, type Predicting } from '../stackup/predicting.ts';
 import type { Prediction } from '../stackup/prediction.ts';
+import type { Phase, Stage, Steps } from '../stackup/steps.ts';
+import type { BlockTally } from '../stackup/tally.ts';
+import { EXIT, Refusal } from './exit.ts';
+import { progressText, stageText } from './progress-text.ts';
 import { workerPool, type WorkerPool } from './worker-pool.ts';
 
 export interface RunOptions extends PredictOptions {
@@ -18,18 +22,25 @@ export interface Surroundings {
   /** Milliseconds of some clock. */
   readonly now: () => number;
   readonly isInterrupted: () => boolean;
-  /** Told now and then how far the trials are, with the milliseconds since they began; and null at the end. */
-  readonly progress: (under: Predicting | null, sinceMs: number) => void;
+  /** Comes when somebody interrupts. */
+  readonly interrupted: Promise<void>;
+  /** Told now and then how far the work is, with the milliseconds since it began; and null at the end. */
+  readonly progress: (text: (() => string) | null, sinceMs: number) => void;
   /** Lets whatever waits, such as a key, have its turn. */
   readonly pause: () => Promise<void>;
 }
 
 /** Threads take longer to start than this, so shorter runs do without. */
 const WORTH_THREADS_MS = 400;
+/** What waits has its turn this often. */
+const TURN_MS = 20;
 
 /**
  * Job to prediction: the model, its sources, the trials, block by block until enough is known, the time is up
- * or somebody stops it. With more threads only the time differs.
+ * or somebody stops it; then all that rests on them. With more threads only the time differs. Stopped, it ends
+ * within a batch of trials with what is known by then.
+ *
+ * @throws Refusal when it was stopped before anything was known.
  */
 export async function runPrediction(
   job: Job,
@@ -37,10 +48,44 @@ export async function runPrediction(
   around: Surroundings,
 ): Promise<Prediction> {
   const misfit = misfitModel(job);
-  const under = startPredicting(job.name, misfit, sourcesOf(job, misfit.deviations), options);
   const began = around.now();
+  const under = startPredicting(job.name, misfit, sourcesOf(job, misfit.deviations), options);
   const since = (): number => around.now() - began;
+  try {
+    const ended = await tried(job, options, under, around, since);
+    if (ended === 'interrupted') {
+      if (under.progress().blocks > 0) return under.known();
+      throw new Refusal(
+        `${job.name}: stopped before the first trials were done; nothing is known`,
+        EXIT.stopped,
+      );
+    }
+    const { trials } = under.progress();
+    let phase: Phase = 'trials';
+    let phaseBegan = 0;
+    const whole = await stepped(under.finishing(ended), around, (stage) => {
+      if (stage.phase !== phase) phaseBegan = since();
+      phase = stage.phase;
+      around.progress(() => stageText(trials, stage, since() - phaseBegan), since());
+    });
+    return whole ?? under.known();
+  } finally {
+    around.progress(null, since());
+  }
+}
+
+/** Works and takes blocks until there is an end of it. */
+async function tried(
+  job: Job,
+  options: RunOptions,
+  under: Predicting,
+  around: Surroundings,
+  since: () => number,
+): Promise<Ended> {
   const mostMs = options.seconds === null ? Infinity : options.seconds * 1000;
+  const tell = (): void => {
+    around.progress(() => progressText(under.progress(), since()), since());
+  };
   let pool: WorkerPool | null = null;
   const ahead = new Map<number, ReturnType<WorkerPool['work']>>();
   let asked = 0;
@@ -57,7 +102,8 @@ export async function runPrediction(
         likelyMs > WORTH_THREADS_MS
       )
         pool = workerPool({ job, task: under.task }, options.threads);
-      if (pool === null) under.take(under.work(block));
+      let tally: BlockTally | null;
+      if (pool === null) tally = await stepped(under.workBySteps(block), around, tell);
       else {
         // Each thread has one block in hand and one waiting.
         asked = Math.max(asked, block);
@@ -65,21 +111,40 @@ export async function runPrediction(
           ahead.set(asked, pool.work(asked));
           asked += 1;
         }
-        under.take(await ahead.get(block)!);
+        tally = await Promise.race([ahead.get(block)!, around.interrupted.then(() => null)]);
         ahead.delete(block);
+        await around.pause();
       }
-      await around.pause();
-      around.progress(under, since());
-      const ended =
-        under.ended() ??
-        (around.isInterrupted() ? 'interrupted' : since() >= mostMs ? 'seconds' : null);
-      if (ended !== null) {
-        around.progress(null, since());
-        return under.finish(ended);
-      }
+      if (tally === null) return 'interrupted';
+      under.take(tally);
+      tell();
+      const ended = under.ended() ?? (since() >= mostMs ? 'seconds' : null);
+      if (ended !== null) return ended;
+      if (around.isInterrupted()) return 'interrupted';
     }
   } finally {
+    // Blocks asked for and no longer wanted end with their threads.
+    for (const block of ahead.values()) block.catch(() => undefined);
     pool?.close();
+  }
+}
+
+/** All steps, with a turn for whatever waits between them; null when somebody interrupted. */
+async function stepped<T>(
+  steps: Steps<T>,
+  around: Surroundings,
+  tell: (stage: Stage) => void,
+): Promise<T | null> {
+  let turnAt = around.now();
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+    const now = around.now();
+    if (now - turnAt < TURN_MS) continue;
+    turnAt = now;
+    await around.pause();
+    if (around.isInterrupted()) return null;
+    tell(step.value);
   }
 }
 

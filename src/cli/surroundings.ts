@@ -1,20 +1,23 @@
-import type { Predicting } from '../stackup/predicting.ts';
 import type { Surroundings } from './run-prediction.ts';
-import { progressText } from './progress-text.ts';
 
 /** Progress is told on a terminal only, of what takes longer than this, and not more often than that. */
 const WORTH_TELLING_MS = 1000;
 const EACH_MS = 200;
 
 /**
- * The clock, the terminal and Ctrl-C of this program. The first Ctrl-C ends the trials, a second one the
+ * The clock, the terminal and Ctrl-C of this program. The first Ctrl-C ends the work, a second one the
  * program.
  */
 export function processSurroundings(): Surroundings & { readonly leave: () => void } {
-  let interrupted = false;
+  let isInterrupted = false;
   let toldAt = -Infinity;
+  let interrupt = (): void => undefined;
+  const interrupted = new Promise<void>((done) => {
+    interrupt = done;
+  });
   const onInterrupt = (): void => {
-    interrupted = true;
+    isInterrupted = true;
+    interrupt();
     process.removeListener('SIGINT', onInterrupt);
   };
   process.on('SIGINT', onInterrupt);
@@ -23,15 +26,16 @@ export function processSurroundings(): Surroundings & { readonly leave: () => vo
   };
   return {
     now: () => performance.now(),
-    isInterrupted: () => interrupted,
-    progress: (under: Predicting | null, sinceMs: number) => {
-      if (under === null) {
+    isInterrupted: () => isInterrupted,
+    interrupted,
+    progress: (text, sinceMs) => {
+      if (text === null) {
         if (toldAt > 0) tell('');
         return;
       }
       if (sinceMs < WORTH_TELLING_MS || sinceMs - toldAt < EACH_MS) return;
       toldAt = sinceMs;
-      tell(progressText(under.progress(), sinceMs));
+      tell(text());
     },
     pause: () =>
       new Promise((go) => {

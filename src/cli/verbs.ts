@@ -23,6 +23,7 @@ export async function predictVerb(
   const { job } = loadJob(path);
   const prediction = await runPrediction(job, options, around);
   say(json ? predictionJson(prediction) : predictionText(job, prediction));
+  if (prediction.ended === 'interrupted') return EXIT.stopped;
   return goodEnough(prediction, job.goodEnoughShare) ? EXIT.good : EXIT.missed;
 }
 

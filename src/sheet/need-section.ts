@@ -40,18 +40,20 @@ export function needSection(
 <h4>What has the largest hand in the scatter</h4>
 <ul class="sources">${need.moments === 'known' ? markup`` : markup`<li>Too few readings of something to tell: trust the interval and the chance.</li>`}${need.shares.slice(0, 3).map((share) => markup`<li><b>${shareText(share.share)}</b> ${sourceWords(prediction, share.source)}</li>`)}</ul>
 <h4>How much of the scatter comes back</h4>
-<p>${need.moments === 'known' ? recurring(need) : markup`Not to be told from so few readings.`}</p></div></div></section>`;
+<p>${need.recurring !== null && need.moments === 'known' ? recurring(need.recurring) : markup`Not to be told from so few readings.`}</p></div></div></section>`;
 }
 
+type Recurring = NonNullable<NeedPrediction['recurring']>;
+
 /** Total effects of kinds that work together share some scatter, so they are listed and never summed. */
-function recurring(need: NeedPrediction): Html {
-  return markup`<b>The same from part to part:</b> ${parts(need, RECURS)}. A test piece shows it and an offset takes it out. <b>New every time:</b> ${parts(need, NEW_EACH_TIME)}.`;
+function recurring(shares: Recurring): Html {
+  return markup`<b>The same from part to part:</b> ${parts(shares, RECURS)}. A test piece shows it and an offset takes it out. <b>New every time:</b> ${parts(shares, NEW_EACH_TIME)}.`;
 }
 
 /** `each blank 75 %, each cut 10 %`, or `hardly any`. */
-function parts(need: NeedPrediction, keys: readonly RecurrenceKey[]): string {
+function parts(shares: Recurring, keys: readonly RecurrenceKey[]): string {
   const named = keys
-    .filter((key) => need.recurring[key] >= 0.005)
-    .map((key) => `${RECURRENCE_WORDS[key]} ${shareText(need.recurring[key])}`);
+    .filter((key) => shares[key] >= 0.005)
+    .map((key) => `${RECURRENCE_WORDS[key]} ${shareText(shares[key])}`);
   return named.length === 0 ? 'hardly any' : named.join(', ');
 }

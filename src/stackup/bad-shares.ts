@@ -1,6 +1,7 @@
 import { BATCH } from '../num/batch.ts';
 import { fillFigure, fillGood, type Asked } from './figure.ts';
 import type { Model } from './model.ts';
+import { atOnce, type Steps } from './steps.ts';
 import type { Task } from './tally.ts';
 import { drawBatch } from './trials.ts';
 
@@ -22,22 +23,31 @@ const LEAST_BAD = 20;
  * @returns `shares[question][group]`
  */
 export function badShares(
+  ...asked: Parameters<typeof badSharesByStep>
+): readonly (readonly BadShare[] | null)[] {
+  return atOnce(badSharesByStep(...asked));
+}
+
+/** The same in steps of one evaluation of a batch. */
+export function* badSharesByStep(
   model: Model,
   { asked, seed, batchTrials }: Pick<Task, 'asked' | 'seed' | 'batchTrials'>,
   kept: readonly Float64Array[],
   groups: readonly (readonly number[])[],
-): readonly (readonly BadShare[] | null)[] {
+): Steps<readonly (readonly BadShare[] | null)[]> {
   const bad = badTrials(asked, kept);
   const trials = [...new Set(bad.flat())].sort((a, b) => a - b).slice(0, BATCH);
   const place = new Map(trials.map((trial, i) => [trial, i]));
   const [draws, fresh] = [1, 2].map((lane) =>
     gathered(model, seed, batchTrials, trials, lane as 1 | 2),
   );
-  const good = groups.map((group) => {
+  const good: Uint8Array[][] = [];
+  for (const group of groups) {
+    yield { phase: 'shares', done: 1 };
     const mixed = draws!.slice();
     for (const k of group) mixed.set(fresh!.subarray(k * BATCH, (k + 1) * BATCH), k * BATCH);
-    return goodOf(model, asked, mixed, trials.length);
-  });
+    good.push(goodOf(model, asked, mixed, trials.length));
+  }
   const count = kept[0]?.length ?? 0;
   return bad.map((those, q) => {
     const used = those.filter((trial) => place.has(trial));

@@ -5,6 +5,8 @@ import { chanceOf } from './chance.ts';
 import { countBatches } from './count-batches.ts';
 import type { Lined } from './predicted.ts';
 import type { BatchPrediction } from './prediction.ts';
+import type { Steps } from './steps.ts';
+import type { Totals } from './totals.ts';
 
 /** Most batches that are drawn, most parts in one, and most parts in all of them together. */
 const MOST_TRIALS = 20_000;
@@ -16,11 +18,11 @@ const MOST_IN_ALL = 100_000;
  * cuts anew for each. The first part is the one that the rest of the prediction tells of; each further
  * one has streams of its own, named by its number.
  */
-export function batchOfParts(
+export function* batchOfParts(
   misfit: MisfitModel,
   sources: readonly Source[],
   { model, task, totals, atNothing }: Lined,
-): BatchPrediction {
+): Steps<BatchPrediction> {
   const { partCount } = misfit;
   invariant(
     partCount >= 1 && partCount <= MOST_PARTS,
@@ -28,11 +30,11 @@ export function batchOfParts(
   );
   const trials = totals.trials();
   const one = chanceOf(totals.good[totals.good.length - 1]!, trials);
-  const of = { partCount, onePart: one.chance, expectedBad: partCount * (1 - one.chance) };
+  const of = onePartOf(misfit, totals);
   if (partCount === 1 || misfit.needs.length === 0)
     return { ...of, trials, allGood: one.chance, allGoodSe: one.chanceSe, rest: null };
   const wanted = Math.min(trials, MOST_TRIALS, Math.ceil(MOST_IN_ALL / partCount));
-  const counts = countBatches(misfit, sources, model, task, atNothing, wanted);
+  const counts = yield* countBatches(misfit, sources, model, task, atNothing, wanted);
   const share = (good: number, count: number): { chance: number; se: number } | null => {
     if (count === 0) return null;
     const { chance, chanceSe } = chanceOf(good, count);
@@ -49,4 +51,21 @@ export function batchOfParts(
       firstCorrected: share(counts.restGoodCorrected, counts.batches),
     },
   };
+}
+
+/** What is known of a batch when no batches were drawn. */
+export const undrawnBatch = (misfit: MisfitModel, totals: Totals): BatchPrediction => ({
+  ...onePartOf(misfit, totals),
+  trials: 0,
+  allGood: null,
+  allGoodSe: null,
+  rest: null,
+});
+
+function onePartOf(
+  { partCount }: MisfitModel,
+  totals: Totals,
+): Pick<BatchPrediction, 'partCount' | 'onePart' | 'expectedBad'> {
+  const { chance } = chanceOf(totals.good[totals.good.length - 1]!, totals.trials());
+  return { partCount, onePart: chance, expectedBad: partCount * (1 - chance) };
 }

@@ -7,6 +7,7 @@ import type { Source } from '../sources/source.ts';
 import { allMet } from './all-met.ts';
 import { inputsOf } from './inputs.ts';
 import type { Model } from './model.ts';
+import type { Steps } from './steps.ts';
 import type { Task } from './tally.ts';
 import { drawBatch } from './trials.ts';
 
@@ -27,14 +28,14 @@ const ANEW: ReadonlySet<Source['recurs']> = new Set(['part', 'placing', 'feature
  * away, and the first part's own scatter comes in; each result is dialled by itself, though in truth
  * two needs may hang on one dial. Whether a blank goes on its dowels or into its nest is not dialled.
  */
-export function countBatches(
+export function* countBatches(
   { deviations, partCount, judged }: MisfitModel,
   sources: readonly Source[],
   model: Model,
   { asked, seed, batchTrials }: Task,
   atNothing: readonly number[],
   wanted: number,
-): BatchCounts {
+): Steps<BatchCounts> {
   const anew = inputsOf(sources).flatMap(({ deviation, source }, index) =>
     ANEW.has(source.recurs)
       ? [{ index, key: deviationKey(deviations[deviation]!), distribution: source.distribution }]
@@ -63,6 +64,10 @@ export function countBatches(
     isRestGood!.fill(1);
     isRestGoodCorrected!.fill(1);
     for (let part = 2; part <= partCount; part++) {
+      yield {
+        phase: 'batches',
+        done: (counts.batches + (count * (part - 2)) / partCount) / wanted,
+      };
       for (const { index, key, distribution } of anew) {
         fillWords(seed, idOf(`part ${part}/${key}`), batch, 1, words, count);
         fillDraws(distribution, words, draws, index * BATCH, count);

@@ -1,10 +1,11 @@
 import { BATCH } from '../num/batch.ts';
 import type { Source } from '../sources/source.ts';
-import { badShares } from './bad-shares.ts';
+import { badSharesByStep } from './bad-shares.ts';
 import { inputsOf } from './inputs.ts';
 import type { Predicted } from './predicted.ts';
 import type { NeedPrediction, RecurrenceKey, Share } from './prediction.ts';
-import { varianceShares, type GroupShare } from './shares.ts';
+import { sharesByStep, type GroupShare } from './shares.ts';
+import type { Steps } from './steps.ts';
 
 /**
  * Batches that serve for shares: three, by which a share of a half is known to about 0.015, or as many as
@@ -27,11 +28,14 @@ const RECURRENCES: readonly { readonly recurs: Source['recurs']; readonly key: R
 
 export type Causes = Pick<NeedPrediction, 'shares' | 'recurring' | 'together'>;
 
+/** When nobody waited for them. */
+export const NO_CAUSES: Causes = { shares: [], recurring: null, together: null };
+
 /** Shares of every need by source and by recurrence, of its variance and of its bad parts. */
-export function sharesOf(
+export function* sharesOf(
   { model, task, totals, kept }: Predicted,
   sources: readonly Source[],
-): (need: number) => Causes {
+): Steps<(need: number) => Causes> {
   const inputs = inputsOf(sources);
   const columnsOf = (isMeant: (source: Source) => boolean): readonly number[] =>
     inputs.flatMap(({ source }, k) => (isMeant(source) ? [k] : []));
@@ -43,7 +47,7 @@ export function sharesOf(
   const told = questions.map(({ lowest }) => figures[lowest]!);
   const affordable = Math.floor(totals.trials() / BATCH / Math.max(1, groups.length));
   const batches = Math.max(SHARE_BATCHES.least, Math.min(SHARE_BATCHES.most, affordable));
-  const all = varianceShares(
+  const all = yield* sharesByStep(
     model,
     groups,
     sources.length,
@@ -52,7 +56,7 @@ export function sharesOf(
     batches,
     ROUNDING_MM ** 2,
   );
-  const bad = badShares(model, task, kept, groups.slice(0, sources.length));
+  const bad = yield* badSharesByStep(model, task, kept, groups.slice(0, sources.length));
   return (need) => {
     const { groups: found, sum, sumSe } = all[need]!;
     const shares: Share[] = sources
@@ -66,7 +70,7 @@ export function sharesOf(
   };
 }
 
-function recurringOf(shares: readonly GroupShare[]): Readonly<Record<RecurrenceKey, number>> {
+function recurringOf(shares: readonly GroupShare[]): NeedPrediction['recurring'] {
   const recurring = { shop: 0, powerUp: 0, setup: 0, part: 0, placing: 0, feature: 0 };
   RECURRENCES.forEach(({ key }, k) => {
     recurring[key] = shares[k]!.share;

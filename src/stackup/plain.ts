@@ -8,8 +8,8 @@ import { CLOUD, type Lined } from './predicted.ts';
 import type { Figures, FirstOrder, PlainPrediction } from './prediction.ts';
 import type { Told } from './radial.ts';
 import { toldOf } from './told.ts';
-import { worstFigure } from './worst-figure.ts';
 import { worstStraightFigure } from './worst-straight.ts';
+import { cornerFigure, type Range } from './worst.ts';
 
 /** Standard normal below which 97.5 % lies. */
 const Z_975 = 1.959963984540054;
@@ -20,12 +20,13 @@ export function plain(
   judged: Extract<Judged, { readonly shape: 'plain' }>,
   k: number,
   sources: readonly Source[],
+  searched: ReadonlyMap<number, Range> | null,
 ): Omit<PlainPrediction, Told> {
   const { need, at, unit, low, high } = judged;
   const { totals, task, kept } = lined;
   const { lowest, highest } = task.asked.questions[k]!;
   const upper = judged.columnCount === 2 ? at + 1 : at;
-  const figures = figuresOf(lined, lowest, at);
+  const figures = figuresOf(lined, lowest, at, searched);
   const chance = chanceOf(totals.good[k]!, totals.trials());
   const first = straight(lined, at, upper, low, high);
   const ends = [first.mean - Z_975 * first.sd, first.mean + Z_975 * first.sd] as const;
@@ -39,15 +40,20 @@ export function plain(
     firstOrder: clauseEight(first, ends, figures, chance, lined.line, [at, upper], sources),
     ...chance,
     sample: Array.from(kept[at]!.subarray(0, CLOUD)),
-    largest: upper === at ? null : figuresOf(lined, highest, upper),
+    largest: upper === at ? null : figuresOf(lined, highest, upper, searched),
   };
 }
 
-function figuresOf({ model, line, totals, atNothing }: Lined, f: number, at: number): Figures {
+function figuresOf(
+  { model, line, totals, atNothing }: Lined,
+  f: number,
+  at: number,
+  searched: ReadonlyMap<number, Range> | null,
+): Figures {
   return {
     nominal: withoutRounding(atNothing[at]!),
     ...toldOf(totals.figure(f)),
-    worst: worstFigure(model, line, at),
+    worst: searched?.get(at) ?? cornerFigure(model, line, at),
     worstLinear: worstStraightFigure(model, line, at),
   };
 }

@@ -7,9 +7,12 @@ import { askedOf } from './figure.ts';
 import { modelOf } from './model-of.ts';
 import type { PredictOptions } from './options.ts';
 import { blockTrialsOf, planOf } from './plan.ts';
+import type { Lined } from './predicted.ts';
 import type { Prediction } from './prediction.ts';
-import { predictionOf } from './prediction-of.ts';
-import { blockWorker, taskOf, type BlockTally, type Task, type Watch } from './tally.ts';
+import { nothingYet, workedOut } from './after-trials.ts';
+import { linedUp, predictionOf } from './prediction-of.ts';
+import { atOnce, type Steps } from './steps.ts';
+import { blockStepper, taskOf, type BlockTally, type Task, type Watch } from './tally.ts';
 import { totalsOf } from './totals.ts';
 
 /** Why the trials ended: all asked digits are certain, or there were enough trials, or somebody stopped them. */
@@ -21,11 +24,18 @@ export interface Predicting {
   readonly task: Task;
   /** Works a block here. The first few must be worked here: they are kept for pictures. */
   readonly work: (block: number) => BlockTally;
+  /** The same in steps of one batch. */
+  readonly workBySteps: (block: number) => Steps<BlockTally>;
   /** Takes the next block in order, wherever it was worked. */
   readonly take: (tally: BlockTally) => void;
   readonly keptBlocks: number;
   readonly ended: () => Ended | null;
   readonly progress: () => Progress;
+  /** What is to be worked out after the trials, in small steps; when all are done, so is the prediction. */
+  readonly finishing: (ended: Ended) => Steps<Prediction>;
+  /** What is known by now, at once: of what comes after the trials, what has been worked out whole. */
+  readonly known: () => Prediction;
+  /** All steps of finishing in one go. */
   readonly finish: (ended: Ended) => Prediction;
 }
 
@@ -54,7 +64,7 @@ export function startPredicting(
   const asked = askedOf(misfit.judged);
   const task = taskOf(model, asked, planOf(seed, trials));
   const totals = totalsOf(task);
-  const workBlock = blockWorker(model, task);
+  const workBlock = blockStepper(model, task);
   const size = blockTrialsOf(task);
   const keptBlocks = Math.max(1, Math.min(task.mostBlocks, Math.floor(KEPT_TRIALS / size)));
   const kept = Array.from({ length: model.outputCount }, () => new Float64Array(keptBlocks * size));
@@ -71,10 +81,35 @@ export function startPredicting(
       known = { blocks: totals.blocks(), reached: reachedBy(totals, moments, digits) };
     return known.reached;
   };
+  const after = nothingYet();
+  const workBySteps = (block: number): Steps<BlockTally> =>
+    workBlock(block, block < keptBlocks ? keep : undefined);
+  const lined = (ended: Ended): Lined => {
+    const done = Math.min(keptBlocks, totals.blocks()) * size;
+    return linedUp({
+      model,
+      task,
+      totals,
+      moments,
+      kept: kept.map((column) => column.subarray(0, done)),
+      ended: ended === 'trials' && reached().digits >= digits ? 'digits' : ended,
+      digitsAsked: digits,
+      gaugeSd: options.gauge === undefined ? null : sdOf(options.gauge),
+    });
+  };
+  function* finishing(ended: Ended): Steps<Prediction> {
+    const whole = lined(ended);
+    yield* workedOut(misfit, sources, whole, after);
+    return predictionOf(jobName, misfit, sources, whole, after);
+  }
   return {
     task,
     keptBlocks,
-    work: (block) => workBlock(block, block < keptBlocks ? keep : undefined),
+    work: (block) => atOnce(workBySteps(block)),
+    workBySteps,
+    finishing,
+    known: () => predictionOf(jobName, misfit, sources, lined('interrupted'), after),
+    finish: (ended) => atOnce(finishing(ended)),
     take: totals.take,
     ended: () =>
       totals.blocks() >= task.mostBlocks ? 'trials' : reached().digits >= digits ? 'digits' : null,
@@ -85,19 +120,6 @@ export function startPredicting(
       digits: reached().digits,
       digitsAsked: digits,
     }),
-    finish: (ended) => {
-      const done = Math.min(keptBlocks, totals.blocks()) * size;
-      return predictionOf(jobName, misfit, sources, {
-        model,
-        task,
-        totals,
-        moments,
-        kept: kept.map((column) => column.subarray(0, done)),
-        ended: ended === 'trials' && reached().digits >= digits ? 'digits' : ended,
-        digitsAsked: digits,
-        gaugeSd: options.gauge === undefined ? null : sdOf(options.gauge),
-      });
-    },
   };
 }
 

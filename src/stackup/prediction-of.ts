@@ -1,47 +1,43 @@
-import type { Judged } from '../setup/judged.ts';
 import type { MisfitModel } from '../setup/misfit.ts';
 import type { Source } from '../sources/source.ts';
-import { batchOfParts } from './batch-of-parts.ts';
-import { measuredWith } from './measured.ts';
+import { leftOutOf, type AfterTrials } from './after-trials.ts';
+import { undrawnBatch } from './batch-of-parts.ts';
 import { straightOf } from './first-order.ts';
-import { sharesOf } from './need-shares.ts';
+import { NO_CAUSES } from './need-shares.ts';
 import { plain } from './plain.ts';
 import type { Lined, Predicted } from './predicted.ts';
-import type { Measured, NeedPrediction, Prediction } from './prediction.ts';
+import type { NeedPrediction, Prediction } from './prediction.ts';
 import { radial } from './radial.ts';
 import { evaluateAt } from './trials.ts';
 
-/** A turn is not read with a gauge of lengths. */
-const isTurn = (judged: Judged): boolean => judged.shape === 'plain' && judged.unit !== 'mm';
-
-/** All that can be said of a set-up once its trials have ended. */
-export function predictionOf(
-  jobName: string,
-  misfit: MisfitModel,
-  sources: readonly Source[],
-  predicted: Predicted,
-): Prediction {
-  const { model, task, totals, moments, ended, digitsAsked } = predicted;
+/** The trials with the straight line beside them. */
+export function linedUp(predicted: Predicted): Lined {
+  const { model } = predicted;
   const nothing = new Float64Array(model.inputs.length);
-  const lined: Lined = {
+  return {
     ...predicted,
     line: straightOf(model),
     atNothing: evaluateAt(model, [nothing])[0]!,
   };
-  const trials = totals.trials();
-  const { gaugeSd, kept } = predicted;
-  const measured = (judged: Judged): Measured | null =>
-    gaugeSd === null || gaugeSd === 0 || isTurn(judged)
-      ? null
-      : measuredWith(gaugeSd, judged, kept, task.seed);
-  const shares = sharesOf(predicted, sources);
+}
+
+/** All that can be said of a set-up once its trials have ended, as far as it was worked out after them. */
+export function predictionOf(
+  jobName: string,
+  misfit: MisfitModel,
+  sources: readonly Source[],
+  lined: Lined,
+  after: AfterTrials,
+): Prediction {
+  const { task, totals, moments, ended, digitsAsked } = lined;
   return {
     json: 1,
     job: jobName,
     seed: task.seed,
-    trials,
+    trials: totals.trials(),
     ended,
     digitsAsked,
+    leftOut: leftOutOf(after, lined, misfit),
     assumed: sources.filter(({ origin }) => origin.kind === 'assumed').map(({ id }) => id),
     sources: sources.map(({ id, words, text, recurs, origin }) => ({
       name: id,
@@ -51,16 +47,16 @@ export function predictionOf(
       because: origin.kind === 'assumed' ? origin.because : null,
     })),
     needs: misfit.judged.map((judged, k): NeedPrediction => {
-      const shared = shares(k);
+      const shared = after.shares?.(k) ?? NO_CAUSES;
       const causes = {
         moments,
-        measured: measured(judged),
+        measured: after.measured?.get(k) ?? null,
         ...(moments === 'known' ? shared : { ...shared, shares: [] }),
       };
       return judged.shape === 'radial'
-        ? { ...radial(lined, judged, k, sources), ...causes }
-        : { ...plain(lined, judged, k, sources), ...causes };
+        ? { ...radial(lined, judged, k, sources, after.worst), ...causes }
+        : { ...plain(lined, judged, k, sources, after.worst), ...causes };
     }),
-    batch: batchOfParts(misfit, sources, lined),
+    batch: after.batch ?? undrawnBatch(misfit, totals),
   };
 }

@@ -3,6 +3,7 @@ import type { MomentsKnown } from './certain.ts';
 import type { Chance } from './chance.ts';
 import type { Ended } from './predicting.ts';
 import type { GroupShare } from './shares.ts';
+import type { Phase } from './steps.ts';
 
 /** What a prediction says; `--json` prints it as it stands, all lengths mm. */
 export interface Prediction {
@@ -13,6 +14,11 @@ export interface Prediction {
   readonly trials: number;
   readonly ended: Ended;
   readonly digitsAsked: number;
+  /**
+   * What was not worked out, since somebody stopped it: `shares` are then empty, `worst` looks at no more than the
+   * corners that the straight model points to, `measured` is null, and no batches were drawn.
+   */
+  readonly leftOut: readonly Phase[];
   /** Names of the sources nobody stated. */
   readonly assumed: readonly string[];
   /** Everything that can be off in this set-up, in plain words. */
@@ -28,9 +34,9 @@ export interface BatchPrediction {
   readonly trials: number;
   /** Chance that one part meets every need. */
   readonly onePart: number;
-  /** Chance that every part of the batch meets every need, and its standard error. */
-  readonly allGood: number;
-  readonly allGoodSe: number;
+  /** Chance that every part of the batch meets every need, and its standard error; null when no batches were drawn. */
+  readonly allGood: number | null;
+  readonly allGoodSe: number | null;
   /** How many parts of the batch are expected to miss some need. */
   readonly expectedBad: number;
   /** Chances that all but the first part come out right, once the first is known; null for one part. */
@@ -160,10 +166,17 @@ interface AnyPrediction extends Figures, Chance {
   readonly measured: Measured | null;
   /** Variance shares, the largest total effect first. */
   readonly shares: readonly Share[];
-  /** The same by how the sources recur. */
-  readonly recurring: Readonly<Record<RecurrenceKey, number>>;
+  /** The same by how the sources recur; null where shares were not worked out. */
+  readonly recurring: Readonly<Record<RecurrenceKey, number>> | null;
   /** Sum of the sources' total effects and its standard error: 1 where each acts by itself, surely more where some act together. */
-  readonly together: { readonly sum: number; readonly se: number; readonly isFelt: boolean };
+  readonly together: Together | null;
+}
+
+/** Above 1, surely, where some act together. */
+export interface Together {
+  readonly sum: number;
+  readonly se: number;
+  readonly isFelt: boolean;
 }
 
 /** What first order says, and whether it is good enough here. */

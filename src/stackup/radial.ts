@@ -10,7 +10,7 @@ import type { RadialPrediction } from './prediction.ts';
 import { regionOf } from './region.ts';
 import { toldOf } from './told.ts';
 import { worstStraightRadius } from './worst-straight.ts';
-import { worstRadius } from './worst.ts';
+import { cornerRadius, type Range } from './worst.ts';
 
 export type Told = keyof Causes | 'moments' | 'measured';
 
@@ -20,6 +20,7 @@ export function radial(
   { need, x: at, high: withinMm }: Extract<Judged, { readonly shape: 'radial' }>,
   k: number,
   sources: readonly Source[],
+  searched: ReadonlyMap<number, Range> | null,
 ): Omit<RadialPrediction, Told> {
   const { figures, questions } = task.asked;
   const f = questions[k]!.lowest;
@@ -38,7 +39,7 @@ export function radial(
     nominal: 0,
     limits: { low: null, high: withinMm },
     ...told,
-    worst: worstRadius(model, line, at, at + 1),
+    worst: searched?.get(at) ?? cornerRadius(model, line, at, at + 1),
     worstLinear: worstStraightRadius(model, line, at, at + 1),
     firstOrder: clauseEight(
       { ...radiusMoments(straight), chance: chanceWithinRadius(straight, withinMm) },

@@ -2,6 +2,7 @@ import { BATCH } from '../num/batch.ts';
 import { invariant } from '../num/invariant.ts';
 import { fillFigure, type Figure } from './figure.ts';
 import type { Model } from './model.ts';
+import { atOnce, type Steps } from './steps.ts';
 import { drawBatch } from './trials.ts';
 
 /** What a group of inputs has to do with the variance of a figure, each with its standard error. */
@@ -29,7 +30,12 @@ export interface FigureShares {
  *
  * @param roundingVariance a variance that is not above this is rounding: it has no causes.
  */
-export function varianceShares(
+export function varianceShares(...asked: Parameters<typeof sharesByStep>): readonly FigureShares[] {
+  return atOnce(sharesByStep(...asked));
+}
+
+/** The same in steps of one evaluation of a batch. */
+export function* sharesByStep(
   model: Model,
   groups: readonly (readonly number[])[],
   summed: number,
@@ -37,7 +43,7 @@ export function varianceShares(
   seed: number,
   batches: number,
   roundingVariance = 0,
-): readonly FigureShares[] {
+): Steps<readonly FigureShares[]> {
   invariant(batches > 1, 'shares need two batches or more');
   const columns = model.inputs.length;
   const [draws, fresh] = [new Float64Array(columns * BATCH), new Float64Array(columns * BATCH)];
@@ -75,7 +81,8 @@ export function varianceShares(
       swing[f]!.fill(0);
     });
     mixed.set(draws);
-    groups.forEach((group, g) => {
+    for (const [g, group] of groups.entries()) {
+      yield { phase: 'shares', done: (batch + g / groups.length) / batches };
       for (const k of group) mixed.set(fresh.subarray(k * BATCH, (k + 1) * BATCH), k * BATCH);
       model.evaluate(mixed, BATCH, out);
       for (const k of group) mixed.set(draws.subarray(k * BATCH, (k + 1) * BATCH), k * BATCH);
@@ -83,7 +90,7 @@ export function varianceShares(
         fillFigure(figure, out, value, BATCH);
         addSwings(value, middle[f]!, atA[f]!, atB[f]!, sums[f]![g]!, g < summed ? swing[f]! : null);
       });
-    });
+    }
     figures.forEach((_, f) => {
       for (let i = 0; i < BATCH; i++) {
         swings[f]![0]! += swing[f]![i]!;

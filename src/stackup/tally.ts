@@ -5,6 +5,7 @@ import { fillFigure, fillGood, type Asked } from './figure.ts';
 import type { Model } from './model.ts';
 import { blockTrialsOf, type Plan } from './plan.ts';
 import { joinPlane, planeOfSome, type PlaneMoments } from './plane-moments.ts';
+import { atOnce, type Steps } from './steps.ts';
 import { drawBatch } from './trials.ts';
 
 /** What one block of trials comes to: plain numbers and arrays, so that it can come from another thread. */
@@ -55,6 +56,15 @@ export function blockWorker(
   model: Model,
   task: Task,
 ): (block: number, watch?: Watch) => BlockTally {
+  const steps = blockStepper(model, task);
+  return (block, watch) => atOnce(steps(block, watch));
+}
+
+/** The same in steps of one batch. */
+export function blockStepper(
+  model: Model,
+  task: Task,
+): (block: number, watch?: Watch) => Steps<BlockTally> {
   const { asked, ranges, seed, batchTrials: count, blockBatches } = task;
   const { figures, questions } = asked;
   const draws = new Float64Array(model.inputs.length * BATCH);
@@ -64,7 +74,7 @@ export function blockWorker(
   const isAllGood = new Uint8Array(BATCH);
   const lengths = figures.flatMap((figure) => (figure.kind === 'length' ? [figure.x] : []));
 
-  return (block, watch) => {
+  return function* (block, watch) {
     const moments = figures.map(noMoments);
     const least = figures.map(() => Infinity);
     const greatest = figures.map(() => -Infinity);
@@ -72,6 +82,7 @@ export function blockWorker(
     const good = [...questions.map(() => 0), 0];
     const planes = lengths.map(() => planeOfSome(out, 0, 0));
     for (let batch = block * blockBatches; batch < (block + 1) * blockBatches; batch++) {
+      yield { phase: 'trials', done: batch / blockBatches - block };
       drawBatch(model, seed, batch, 1, draws);
       model.evaluate(draws, count, out);
       watch?.(out, batch * count, count);

@@ -85,6 +85,7 @@ function textOf(needs: readonly PlainPrediction[], units: 'mm' | 'inch' = 'mm'):
     trials: 20_000,
     ended: 'trials',
     digitsAsked: 2,
+    leftOut: [],
     assumed: ['swarf'],
     sources: [
       line('blank thickness', "the blank's thickness", '±0.15', null),
@@ -150,7 +151,7 @@ describe('a need judged by one figure', () => {
 
   it('gives the worst case from least to greatest, and what a straight line is worth', () => {
     const text = textOf([web]).replace(/\s+/g, ' ');
-    expect(text).toContain('Worst case, everything at its limit: 2.50 to 3.40 mm.');
+    expect(text).toContain('Worst case found within all limits: 2.50 to 3.40 mm');
     expect(text).toContain('A straight-line estimate would do here.');
     const bent = textOf([
       {
@@ -207,7 +208,9 @@ describe('a need with a smallest and a largest figure', () => {
   });
 
   it('has its worst case from the smallest of one to the greatest of the other', () => {
-    expect(textOf([lip]).replace(/\s+/g, ' ')).toContain('at its limit: 2.50 to 3.90 mm.');
+    expect(textOf([lip]).replace(/\s+/g, ' ')).toContain(
+      'found within all limits: 2.50 to 3.90 mm (a straight sum says 2.60 to 3.40 mm).',
+    );
   });
 });
 

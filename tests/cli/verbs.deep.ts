@@ -70,7 +70,7 @@ describe('predict', () => {
       expect(need.worst[1]).toBeGreaterThan(need.interval95[1]);
       expect(need.worstLinear[1]).toBeGreaterThan(need.interval95[1]);
       expect(need.sure.high).toBeGreaterThan(0);
-      expect(Object.keys(need.recurring)).toEqual([
+      expect(Object.keys(need.recurring!)).toEqual([
         'shop',
         'powerUp',
         'setup',

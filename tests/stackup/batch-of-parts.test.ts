@@ -31,7 +31,7 @@ describe('a batch of parts', () => {
     (recurs) => {
       const { batch } = predicted(recurs, COUNT);
       expect(Math.abs(batch.onePart - 0.9)).toBeLessThan(4 * Math.sqrt((0.9 * 0.1) / N));
-      expect(Math.abs(batch.allGood - 0.9 ** COUNT)).toBeLessThan(4 * batch.allGoodSe);
+      expect(Math.abs(batch.allGood! - 0.9 ** COUNT)).toBeLessThan(4 * batch.allGoodSe!);
       expect(batch.expectedBad).toBeCloseTo(COUNT * (1 - batch.onePart), 12);
     },
   );

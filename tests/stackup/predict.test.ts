@@ -3,7 +3,7 @@ import type { Job, Recurrence, Spread } from '../../src/job/job.ts';
 import { misfitModel } from '../../src/setup/misfit.ts';
 import { sourcesOf } from '../../src/sources/sources-of.ts';
 import { predict } from '../../src/stackup/predict.ts';
-import type { NeedPrediction } from '../../src/stackup/prediction.ts';
+import type { NeedPrediction, RecurrenceKey } from '../../src/stackup/prediction.ts';
 import { plainJob, spread } from '../setup/plain-job.ts';
 import { shopJob } from '../setup/shop-job.ts';
 
@@ -94,7 +94,7 @@ describe('a prediction', () => {
     expect(need!.shares.map(({ share }) => share)).toEqual([0]);
   });
 
-  it.each<[keyof NeedPrediction['recurring'], Recurrence]>([
+  it.each<[RecurrenceKey, Recurrence]>([
     ['shop', 'shop'],
     ['powerUp', 'power-up'],
     ['setup', 'setup'],
@@ -103,7 +103,7 @@ describe('a prediction', () => {
     ['feature', 'feature'],
   ])('counts a source under how it recurs: %s', (key, recurs) => {
     const [need] = predicted(withWidth(pm(0.4, recurs)));
-    for (const [other, share] of Object.entries(need!.recurring))
+    for (const [other, share] of Object.entries(need!.recurring!))
       expect(share).toBeCloseTo(other === key ? 1 : 0, 1);
   });
 

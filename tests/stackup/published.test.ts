@@ -3,7 +3,8 @@
 import { describe, expect, it } from 'vitest';
 import { studentQuantile } from '../../src/num/textbook.ts';
 import { straightOf, straightVector } from '../../src/stackup/first-order.ts';
-import { worstFigure } from '../../src/stackup/worst-figure.ts';
+import { worstFigure } from '../../src/stackup/worst.ts';
+import { atOnce } from '../../src/stackup/steps.ts';
 import { worstStraightFigure } from '../../src/stackup/worst-straight.ts';
 import { runTrials } from '../../src/stackup/trials.ts';
 import { FIRST, modelOfFunction, normal, rectangular, scaledT, tried } from './a-model.ts';
@@ -174,7 +175,7 @@ describe('stacks (6)', () => {
     const [low, high] = worstStraightFigure(model, line, 0);
     expect((high - low) / 2).toBeCloseTo(0.0245, 9);
     expect((high + low) / 2).toBeCloseTo(0.0199, 9);
-    const [least, most] = worstFigure(model, line, 0);
+    const [least, most] = atOnce(worstFigure(model, line, 0));
     expect(least).toBeCloseTo(low, 9);
     expect(most).toBeCloseTo(high, 9);
     // RSS of tolerances is three standard deviations.
@@ -210,7 +211,7 @@ describe('stacks (6)', () => {
     expect(3 * firstOrder(model).sd).toBeCloseTo(0.657877, 3);
     const [low, high] = worstStraightFigure(model, line, 0);
     expect((high - low) / 2).toBeCloseTo(0.980606, 3);
-    const [least, most] = worstFigure(model, line, 0);
+    const [least, most] = atOnce(worstFigure(model, line, 0));
     expect(least).toBeCloseTo(5.957365, 5);
     expect(most).toBeCloseTo(7.938469, 5);
     const { mean, sd } = tried(model, M).figure(0);
@@ -244,13 +245,13 @@ describe('the worst case', () => {
     const model = modelOfFunction([full, full, full], ([a, b, c]) => [
       Math.sin(a!) + 7 * Math.sin(b!) ** 2 + 0.1 * c! ** 4 * Math.sin(a!),
     ]);
-    const [least, most] = worstFigure(model, straightOf(model), 0);
+    const [least, most] = atOnce(worstFigure(model, straightOf(model), 0));
     expect(most).toBeCloseTo(8 + 0.1 * Math.PI ** 4, 6);
     expect(least).toBeCloseTo(-1 - 0.1 * Math.PI ** 4, 6);
   });
 
   it('refines a place that is no quarter of the way: least of (x - 0.3)^2 is nought', () => {
     const model = modelOfFunction([rectangular(-1, 1)], ([x]) => [(x! - 0.3) ** 2]);
-    expect(worstFigure(model, straightOf(model), 0)[0]).toBeLessThan((2 / 128) ** 2);
+    expect(atOnce(worstFigure(model, straightOf(model), 0))[0]).toBeLessThan((2 / 128) ** 2);
   });
 });

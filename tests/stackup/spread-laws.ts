@@ -9,7 +9,8 @@ import { modelOf } from '../../src/stackup/model-of.ts';
 import { predict } from '../../src/stackup/predict.ts';
 import type { NeedPrediction } from '../../src/stackup/prediction.ts';
 import { runTrials } from '../../src/stackup/trials.ts';
-import { worstFigure } from '../../src/stackup/worst-figure.ts';
+import { worstFigure } from '../../src/stackup/worst.ts';
+import { atOnce } from '../../src/stackup/steps.ts';
 import { withEveryNeed } from '../setup/every-need.ts';
 import { plainJob, spread } from '../setup/plain-job.ts';
 
@@ -64,7 +65,7 @@ export function expectWideningWidens(
   const before = runTrials(model, SEED, trials)[0]!;
   const [from, to] = symmetricInterval(before.slice().sort(), 0.95);
   const isOut = (value: number): number => (value < from || value > to ? 1 : 0);
-  const worst = worstFigure(model, straightOf(model), 0);
+  const worst = atOnce(worstFigure(model, straightOf(model), 0));
   let tried = 0;
   for (const source of sources) {
     const distribution = widened(source.distribution);
@@ -81,7 +82,7 @@ export function expectWideningWidens(
       more += out;
     });
     expect(more, source.id).toBeGreaterThanOrEqual(-4 * Math.sqrt(changed));
-    const wide = worstFigure(wider, straightOf(wider), 0);
+    const wide = atOnce(worstFigure(wider, straightOf(wider), 0));
     const short = shortShare * (worst[1] - worst[0]);
     expect(wide[0], source.id).toBeLessThanOrEqual(worst[0] + short);
     expect(wide[1], source.id).toBeGreaterThanOrEqual(worst[1] - short);

@@ -1,3 +1,4 @@
+import { BATCH } from '../num/batch.ts';
 import { limitsOf } from '../num/spread-of.ts';
 import { streamOf } from '../num/stream.ts';
 import type { Model } from './model.ts';
@@ -24,6 +25,8 @@ const HALVINGS = 26;
 /** So many corners by luck to start from, besides those that somebody has a reason for. */
 const LUCKY = 4;
 const LUCKY_ID = 0x70616972;
+/** So few inputs have all their corners looked at. */
+const ALL_CORNERS = 12;
 /** Of the inputs that change the score most: all corners of so many, and all pairs of so many. */
 const TOGETHER = 9;
 const PAIRED = 32;
@@ -35,10 +38,11 @@ interface Reached {
 }
 
 /**
- * The greatest score with every input within its limits that a search comes to: from each start and from a few
- * corners by luck over corners by changes of single inputs; at the best, all corners of the inputs that matter
- * most and all changes of two at once; then places between the limits. A search, not a proof: never more than
- * the truth, and where many inputs must change at once perhaps less.
+ * The greatest score with every input within its limits that a search comes to. With up to 12 inputs it looks at
+ * all corners; with more it goes from each start and from a few corners by luck over corners by changes of single
+ * inputs, and at the best tries all corners of the inputs that matter most and all changes of two at once. Then
+ * places between the limits. A search, not a proof: never more than the truth; where many inputs must change at
+ * once it can be less (tests/stackup/worst-brute.deep.ts tells how often).
  */
 export function* greatest(
   model: Model,
@@ -51,6 +55,15 @@ export function* greatest(
     best: score(evaluateAt(model, [here])[0]!),
   });
   const corners = cornersOf(limits);
+  const wide = limits.flatMap(([low, high], k) => (low === high ? [] : [k]));
+  if (wide.length <= ALL_CORNERS) {
+    const top = scored(starts[0]!);
+    yield* allCorners(model, top, score, limits, wide);
+    yield* between(model, top, score, limits);
+    const near = scored(starts.at(-1)!);
+    yield* between(model, near, score, limits);
+    return Math.max(top.best, near.best);
+  }
   const tops: Reached[] = [];
   for (const start of starts) {
     const top = scored(start);
@@ -69,9 +82,40 @@ export function* greatest(
     yield STAGE;
     while (improved(model, top, score, corners)) yield STAGE;
   }
-  yield* between(model, top, score, limits);
-  return top.best;
+  // Places between the limits lie near different corners: from the best, and from each that had a reason.
+  let best = -Infinity;
+  for (const one of distinct([top, ...tops.slice(0, starts.length)])) {
+    yield* between(model, one, score, limits);
+    best = Math.max(best, one.best);
+  }
+  return best;
 }
+
+function* allCorners(
+  model: Model,
+  top: Reached,
+  score: Score,
+  limits: Limits,
+  wide: readonly number[],
+): Steps<void> {
+  const all = 2 ** wide.length;
+  for (let from = 0; from < all; from += BATCH) {
+    yield STAGE;
+    const places = Array.from({ length: Math.min(BATCH, all - from) }, (_, mask) =>
+      withChanges(
+        top.here,
+        wide.map((k, bit) => ({ k, end: limits[k]![((from + mask) >> bit) % 2]! })),
+      ),
+    );
+    movedTo(model, top, score, places);
+  }
+}
+
+const distinct = (tops: readonly Reached[]): readonly Reached[] =>
+  tops.filter(
+    ({ here }, index) =>
+      !tops.slice(0, index).some((one) => one.here.every((value, k) => value === here[k]!)),
+  );
 
 const STAGE = { phase: 'worst case', done: 0 } as const;
 
@@ -95,8 +139,34 @@ function* between(model: Model, top: Reached, score: Score, limits: Limits): Ste
         Math.min(high, Math.max(low, top.here[k]! + sign * step * (high - low))),
       );
     };
-    while (improved(model, top, score, nearby)) yield STAGE;
+    do {
+      while (improved(model, top, score, nearby)) yield STAGE;
+      yield STAGE;
+    } while (slid(model, top, score, limits, step));
   }
+}
+
+/** So many of the inputs that lie between their limits are moved two at a time. */
+const SLIDING = 8;
+
+/** Along a ridge, where one input alone only loses: moves two that lie between their limits by a step each. */
+function slid(model: Model, top: Reached, score: Score, limits: Limits, step: number): boolean {
+  const inside = limits
+    .flatMap(([low, high], k) => (top.here[k]! > low && top.here[k]! < high ? [k] : []))
+    .slice(0, SLIDING);
+  const by = (k: number, sign: number): Change => {
+    const [low, high] = limits[k]!;
+    const end = top.here[k]! + sign * step * (high - low);
+    return { k, end: Math.min(high, Math.max(low, end)) };
+  };
+  const places = inside.flatMap((one, i) =>
+    inside
+      .slice(0, i)
+      .flatMap((two) =>
+        [-1, 1].flatMap((a) => [-1, 1].map((b) => withChanges(top.here, [by(one, a), by(two, b)]))),
+      ),
+  );
+  return movedTo(model, top, score, places);
 }
 
 /** The limits of an input that has a width. */

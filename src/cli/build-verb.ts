@@ -6,6 +6,7 @@ import { differences } from '../verdict/difference.ts';
 import type { BuildGroup } from './build-groups.ts';
 import type { Built } from './build-job.ts';
 import { EXIT, Refusal } from './exit.ts';
+import { withGauge } from './gauge-option.ts';
 import { wrapped } from './lines.ts';
 import { loadJob } from './load.ts';
 import { predictionText } from './prediction-text.ts';
@@ -37,7 +38,9 @@ export async function buildVerb(
     throw new Refusal(`two jobs would be written to ${twice}; rename one job file`);
   const built: Built[] = [];
   for (const path of paths)
-    built.push(await buildJob(loadJob(path).job, options, version, around, groups));
+    built.push(
+      await buildJob(loadJob(path).job, withGauge(options, path), version, around, groups),
+    );
   if (json) {
     const told = built.map(({ job, prediction, files, missing }, k) => ({
       job: job.name,

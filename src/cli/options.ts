@@ -1,7 +1,3 @@
-import type { Distribution } from '../num/distribution.ts';
-import { sdOf } from '../num/spread-of.ts';
-import { LENGTH } from '../job/text/length.ts';
-import { readSpread } from '../job/text/spread.ts';
 import { BUILD_GROUPS, type BuildGroup } from './build-groups.ts';
 import { Refusal } from './exit.ts';
 import type { RunOptions } from './run-prediction.ts';
@@ -24,14 +20,11 @@ export interface WrittenOptions {
   readonly trials?: number;
   readonly seconds?: number;
   readonly threads?: number;
-  /** As spreads are written in job files. */
+  /** As spreads are written in job files, or the name of a gauge of the shop. */
   readonly gauge?: string;
 }
 
-/**
- * @param cores how many threads this computer can run at a time.
- * @throws Refusal when the gauge is not one.
- */
+/** @param cores how many threads this computer can run at a time. */
 export function runOptions(written: WrittenOptions, cores: number): RunOptions {
   const { seed, digits, trials, seconds, threads, gauge } = written;
   return {
@@ -40,7 +33,7 @@ export function runOptions(written: WrittenOptions, cores: number): RunOptions {
     trials: trials ?? (digits === undefined ? DEFAULT_TRIALS : TRIALS.most),
     seconds: seconds ?? null,
     threads: threads ?? Math.min(cores, THREADS.most),
-    ...(gauge === undefined ? {} : { gauge: gaugeFrom(gauge) }),
+    gaugeText: gauge ?? null,
   };
 }
 
@@ -62,18 +55,6 @@ export function digitsFrom(text: string): number {
 /** @throws Refusal unless `text` is a time to wait. */
 export function secondsFrom(text: string): number {
   return wholeNumber('--seconds', text, SECONDS.least, SECONDS.most);
-}
-
-/** @throws Refusal unless `text` tells how far off a gauge may be, as spreads are written in job files. */
-function gaugeFrom(text: string): Distribution {
-  const read = readSpread(LENGTH, text);
-  if (!read.ok) {
-    const [fault] = read.faults;
-    throw new Refusal(`--gauge: ${fault!.message}; ${fault!.instead}`);
-  }
-  const { distribution } = read.value;
-  if (Number.isFinite(sdOf(distribution))) return distribution;
-  throw new Refusal(`--gauge ${text}: so few readings have no standard deviation; write ±0.03`);
 }
 
 /** @throws Refusal unless `text` is a number of threads. */

@@ -13,6 +13,8 @@ import { workerPool, type WorkerPool } from './worker-pool.ts';
 export interface RunOptions extends PredictOptions {
   /** Trials end after so many seconds; null for no such end. */
   readonly seconds: number | null;
+  /** A gauge that every part is measured with, as somebody wrote it; its spread stands in `gauge` once the shop is known. */
+  readonly gaugeText: string | null;
   /** Threads that work trials. */
   readonly threads: number;
 }

@@ -4,6 +4,7 @@ import { schemaFiles } from '../job/schema/published.ts';
 import { newJobText, newShopText } from '../job/starting.ts';
 import { goodEnough } from '../verdict/needs-met.ts';
 import { EXIT, Refusal } from './exit.ts';
+import { withGauge } from './gauge-option.ts';
 import { predictionJson } from './json.ts';
 import { loadJob } from './load.ts';
 import { predictionText } from './prediction-text.ts';
@@ -21,7 +22,7 @@ export async function predictVerb(
   say: Say,
 ): Promise<number> {
   const { job } = loadJob(path);
-  const prediction = await runPrediction(job, options, around);
+  const prediction = await runPrediction(job, withGauge(options, path), around);
   say(json ? predictionJson(prediction) : predictionText(job, prediction));
   if (prediction.ended === 'interrupted') return EXIT.stopped;
   return goodEnough(prediction, job.goodEnoughShare) ? EXIT.good : EXIT.missed;

@@ -188,6 +188,7 @@ export interface FirstOrder {
   /** By how much its 95 % ends are off those of the trials, and by how much they may be (JCGM 101 clause 8, one digit). */
   readonly off: readonly [number, number];
   readonly tolerance: number;
+  /** Good enough: neither end is off by more, nor are its bad parts surely too few. */
   readonly agrees: boolean;
   /** How many times as many bad parts there are, surely, as it says; null when that is not sure to be 1.5 or more. */
   readonly timesBad: number | null;

@@ -58,8 +58,8 @@ export const withTrials = (verb: Command): Command =>
     .option('--trials <number>', 'try no more blanks than this', trialsFrom)
     .option('--seconds <number>', 'stop trying after this time', secondsFrom)
     .option(
-      '--gauge <spread>',
-      'also tell what measuring every part with a gauge that is off by so much would do, such as ±0.03',
+      '--gauge <spread or name>',
+      'also tell what measuring every part would do, with a gauge that is off by so much, such as ±0.03, or with one of the shop file by its name, such as caliper',
     )
     .option('--threads <number>', 'how many threads try blanks; changes no figure', threadsFrom);
 
@@ -77,4 +77,5 @@ export const example = (verb: Command, line: string, codes = EXITS): Command =>
 
 const EXITS = 'Exit code: 0 done, 2 bad input, 3 our fault';
 /** Of verbs that judge. */
-export const JUDGED = 'Exit code: 0 good enough, 1 a need likely missed, 2 bad input, 3 our fault';
+export const JUDGED =
+  'Exit code: 0 good enough, 1 a need likely missed, 2 bad input, 3 our fault, 130 stopped by Ctrl-C';

@@ -14,7 +14,7 @@ export function predictionFor(
     trials: 100000,
     ended: 'trials',
     digitsAsked: 2,
-  leftOut: [],
+    leftOut: [],
     assumed: ['lean of the Y axis', 'lost motion', 'bevel of the edges', 'cup of the blank'],
     sources: [],
     batch: {

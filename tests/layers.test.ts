@@ -61,7 +61,7 @@ const TABLE: Readonly<Record<string, Row>> = {
       'export',
       'sheet',
     ],
-    packages: { commander: ['main.ts'] },
+    packages: { commander: ['command-line.ts'] },
   },
 };
 

@@ -1,6 +1,6 @@
 #!/usr/bin/env node
 import { readFileSync } from 'node:fs';
-import { Command, CommanderError } from 'commander';
+import { Command, CommanderError } from './command-line.ts';
 import { addBed } from './commands/bed.ts';
 import { addBuild } from './commands/build.ts';
 import { addCheck } from './commands/check.ts';

@@ -12,4 +12,4 @@ it('the built program starts, checks a job and says in words what is wrong with 
   const slip = flipwright(['predcit', join(JIGS, 'wall-clock-plain.yaml')]);
   expect(slip.code).toBe(2);
   expect(slip.err).toContain('Did you mean predict?');
-});
+}, 60_000);

@@ -1,4 +1,4 @@
-import { Argument, type Command } from 'commander';
+import { Argument, type Command } from '../command-line.ts';
 import { completionScript, HOW_TO_LOAD, SHELLS, type Shell as ShellName } from '../completion.ts';
 import type { AddCommand } from './shell.ts';
 

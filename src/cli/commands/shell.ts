@@ -1,5 +1,5 @@
 import { availableParallelism } from 'node:os';
-import type { Command } from 'commander';
+import type { Command } from '../command-line.ts';
 import type { Paint } from '../colour.ts';
 import {
   DEFAULT_DIGITS,

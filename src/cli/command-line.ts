@@ -1,0 +1,2 @@
+/** The one file that speaks to the parser of command lines. */
+export { Argument, Command, CommanderError } from 'commander';

@@ -1,6 +1,5 @@
 import type { Job } from '../job/job.ts';
-import { misfitModel } from '../setup/misfit.ts';
-import { sourcesOf } from '../sources/sources-of.ts';
+import { predictedModel } from '../sources/predicted.ts';
 import type { PredictOptions } from '../stackup/predict.ts';
 import { startPredicting, type Predicting } from '../stackup/predicting.ts';
 import type { Prediction } from '../stackup/prediction.ts';
@@ -36,8 +35,8 @@ export async function runPrediction(
   options: RunOptions,
   around: Surroundings,
 ): Promise<Prediction> {
-  const misfit = misfitModel(job);
-  const under = startPredicting(job.name, misfit, sourcesOf(job, misfit.deviations), options);
+  const { misfit, sources } = predictedModel(job);
+  const under = startPredicting(job.name, misfit, sources, options);
   const began = around.now();
   const since = (): number => around.now() - began;
   const mostMs = options.seconds === null ? Infinity : options.seconds * 1000;

@@ -2,7 +2,8 @@ import type { Job, Units } from '../job/job.ts';
 import type { BedCare } from '../job/readings/bed-care.ts';
 import type { BedAdvice } from '../measure/bed-advice.ts';
 import { SHIMS_GOOD_TO_MM } from '../measure/bed-advice.ts';
-import type { AcrossPart, NeedEffect } from '../measure/bed-effect.ts';
+import type { BedHeights } from '../job/shop.ts';
+import type { AcrossPart, NeedEffect, PartPlace } from '../measure/bed-effect.ts';
 import type { BedSurvey } from '../measure/bed-survey.ts';
 import { half95, type Estimate } from '../measure/estimate.ts';
 import type { ShimAnswer } from '../measure/shims.ts';
@@ -10,6 +11,7 @@ import { THINNEST_BOARD_MM, type SkimPlan } from '../measure/skim.ts';
 import type { SkimProgram } from '../measure/skim-program.ts';
 import { unreachable } from '../num/invariant.ts';
 import { deviationText, intervalText, lengthText, shareText } from '../sheet/words.ts';
+import { estimateJson } from './estimate-json.ts';
 import { columns, wrapped } from './lines.ts';
 
 /** Everything that is told of a bed. */
@@ -22,6 +24,8 @@ export interface BedFindings {
   /** Null without a job. */
   readonly effects: readonly NeedEffect[] | null;
   readonly across: readonly AcrossPart[] | null;
+  readonly places: readonly PartPlace[] | null;
+  readonly heights: BedHeights;
   readonly advice: BedAdvice;
   readonly program: SkimProgram;
 }
@@ -64,15 +68,15 @@ export function bedText(findings: BedFindings): string {
 const per200 = (lean: Estimate, units: Units): string =>
   `${deviationText(200 * lean.value, units)} per 200 mm, ±${deviationText(200 * half95(lean), units)} (95 in 100)`;
 
-function effectLines({ job, across, effects, care }: BedFindings): string[] {
-  if (job === null || across === null || effects === null)
+function effectLines({ job, across, effects, places, care }: BedFindings): string[] {
+  if (job === null || across === null || effects === null || places === null)
     return [
       ...wrapped('Name a job file instead of the shop file to see what it does to a part.'),
       '',
     ];
   const { units } = care;
   return [
-    `What its lean does to ${job.name}:`,
+    `What it does to ${job.name}, place by place:`,
     ...across.flatMap(({ faceUp, fromMm, toMm }) =>
       wrapped(
         `- ${faceUp} up: cuts come out ${intervalText([fromMm, toMm], units)} deeper over the blank than where z is touched`,
@@ -86,6 +90,20 @@ function effectLines({ job, across, effects, care }: BedFindings): string[] {
       ),
     ),
     ...(effects.length === 0 ? ['  no need of this job is judged by depth'] : []),
+    ...(places.length === 0
+      ? []
+      : [
+          ...wrapped(
+            'The bed where its features lie and where z is touched, over the mean of all readings:',
+          ),
+          ...columns(
+            places.map(({ at, height }) => [
+              `  at ${lengthText(at.x, units)}, ${lengthText(at.y, units)}`,
+              `${deviationText(height.value, units)} ±${deviationText(half95(height), units)}`,
+            ]),
+            [],
+          ),
+        ]),
     '',
   ];
 }
@@ -152,7 +170,7 @@ function adviceWords(advice: BedAdvice, units: Units): string {
     case 'leave alone':
       return advice.because === 'parallel'
         ? `leave it alone; ${deviationText(advice.rangeMm, units)} is within what shims are good to.`
-        : `leave it alone for this part; the lean takes at most ${shareText(advice.share)} of what a need allows.`;
+        : `leave it alone for this part; it takes at most ${shareText(advice.share)} of what a need allows.`;
     case 'shim':
       return `shim it, to ${deviationText(advice.expectedMm, units)}.`;
     case 'skim':
@@ -168,13 +186,7 @@ function adviceWords(advice: BedAdvice, units: Units): string {
 
 /** For programs: mm and tangents. */
 export function bedJson(findings: BedFindings): string {
-  const { care, survey, shims, skim, effects, across, advice } = findings;
-  const estimate = (one: Estimate) => ({
-    value: one.value,
-    sd: one.sd,
-    dof: Number.isFinite(one.dof) ? one.dof : null,
-    half95: half95(one),
-  });
+  const { care, survey, shims, skim, effects, across, places, advice } = findings;
   return JSON.stringify(
     {
       json: 1,
@@ -182,8 +194,8 @@ export function bedJson(findings: BedFindings): string {
       measured: care.measured,
       readings: care.readings.length,
       gauge: { sdMm: care.gaugeSdMm, text: care.gaugeText },
-      leanX: estimate(survey.leanX),
-      leanY: estimate(survey.leanY),
+      leanX: estimateJson(survey.leanX),
+      leanY: estimateJson(survey.leanY),
       rangeMm: survey.rangeMm,
       flatnessMm: { leastSquares: survey.leastSquaresMm, minimumZone: survey.minimumZoneMm },
       gaugeAloneMm: survey.gaugeAloneMm,
@@ -191,10 +203,11 @@ export function bedJson(findings: BedFindings): string {
       needs:
         effects?.map(({ need, effect, margin }) => ({
           need,
-          effect: estimate(effect),
+          effect: estimateJson(effect),
           margin,
         })) ?? null,
       acrossPart: across,
+      places: places?.map(({ at, height }) => ({ at, height: estimateJson(height) })) ?? null,
       shims: shims.kind === 'plan' ? { kind: shims.kind, ...shims.plan } : shims,
       skim,
       advice,

@@ -3,7 +3,8 @@ import { faultText } from '../job/fault.ts';
 import type { Job } from '../job/job.ts';
 import { readBedCare, type BedCare } from '../job/readings/bed-care.ts';
 import { bedAdvice } from '../measure/bed-advice.ts';
-import { acrossPart, effectOnNeeds } from '../measure/bed-effect.ts';
+import { acrossPart, effectOnNeeds, onMeasuredBed, partPlaces } from '../measure/bed-effect.ts';
+import { bedHeightsOf } from '../measure/bed-surface.ts';
 import { surveyOf, type BedSurvey } from '../measure/bed-survey.ts';
 import { doubtsOf } from '../measure/doubts.ts';
 import { shimPlan } from '../measure/shims.ts';
@@ -41,7 +42,7 @@ export function bedVerb(path: string, options: BedOptions, say: Say): number {
     if (!options.json) for (const { name } of files) say(`wrote ${join(options.out, name)}`);
   }
   if (options.save) {
-    const saved = saveMeasured(care.shopFile, care.shop, measuredOf(findings));
+    const saved = saveMeasured(care.shopFile, care.shop, measuredOf(findings), findings.heights);
     if (!options.json) say(`wrote ${saved}: predict counts with what was measured from now on`);
   }
   return EXIT.good;
@@ -58,7 +59,12 @@ function findingsOf(care: BedCare, job: Job | null): BedFindings {
   }
   const shims = shimPlan(care.readings, care.screws, care.shims, care.gaugeSdMm);
   const skim = skimPlan(survey, care.board.thickMm);
-  const effects = job === null ? null : effectOnNeeds(job, survey);
+  const heights = bedHeightsOf(care.readings, care.gaugeSdMm, {
+    measured: care.measured ?? today(),
+    because: readWith(care),
+  });
+  const laid = job === null ? null : onMeasuredBed(job, heights);
+  const effects = laid === null ? null : effectOnNeeds(laid);
   return {
     care,
     job,
@@ -66,7 +72,9 @@ function findingsOf(care: BedCare, job: Job | null): BedFindings {
     shims,
     skim,
     effects,
-    across: job === null ? null : acrossPart(job, survey),
+    across: laid === null ? null : acrossPart(laid),
+    places: laid === null ? null : partPlaces(laid, heights),
+    heights,
     advice: bedAdvice(survey, shims, skim, effects),
     program: skimProgram(
       {
@@ -111,7 +119,7 @@ function measuredOf({ care, survey }: BedFindings) {
     sd,
     dof,
     measured: care.measured ?? today(),
-    because: `${care.readings.length} heights of ${care.readIn}, read with ${care.gaugeText}`,
+    because: readWith(care),
   });
   return [
     one('bed.lean-x', survey.leanX),
@@ -119,3 +127,6 @@ function measuredOf({ care, survey }: BedFindings) {
     one('bed.unevenness', survey.uneven),
   ];
 }
+
+const readWith = (care: BedCare): string =>
+  `${care.readings.length} heights of ${care.readIn}, read with ${care.gaugeText}`;

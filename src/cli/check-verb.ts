@@ -4,7 +4,7 @@ import type { Job } from '../job/job.ts';
 import { verdictLine } from '../sheet/verdict-line.ts';
 import type { PredictOptions } from '../stackup/predict.ts';
 import { goodEnough } from '../verdict/needs-met.ts';
-import { correctionWarning } from './correction-warning.ts';
+import { correctionWarning, dialledLines } from './correction-warning.ts';
 import { EXIT, Refusal } from './exit.ts';
 import { wrapped } from './lines.ts';
 import { loadJob } from './load.ts';
@@ -23,7 +23,7 @@ export async function checkVerb(path: string, json: boolean, say: Say): Promise<
   for (const line of trouble) say(`${path}: ${line}`);
   if (trouble.length === 0) say(`${path}: nothing is wrong`);
   for (const note of notes) say(noteText(note));
-  for (const line of correctionWarning(path, job)) say(line);
+  for (const line of [...dialledLines(job), ...correctionWarning(path, job)]) say(line);
   const assumed = assumptionsOf(job);
   say('');
   if (assumed.length === 0) say('Nothing is assumed: every figure is stated.');

@@ -1,16 +1,18 @@
 import { faultText, type Note } from '../job/fault.ts';
 import type { Job } from '../job/job.ts';
 import { logLine, logName, readLog, type LogRow } from '../job/readings/log-file.ts';
-import { GAUGES, isGaugeKind } from '../job/readings/standard-gauges.ts';
+import { gaugeNames, knownGauge, UNNAMED_SD } from '../job/readings/reading.ts';
+import { shopPartsOf } from '../job/readings/shop-parts.ts';
 import { suggestion } from '../job/schema/closest.ts';
 import { readLength } from '../job/text/length.ts';
 import { invariant } from '../num/invariant.ts';
 import { outcomeOf, type Expected, type Outcome } from '../measure/outcome.ts';
 import type { PredictOptions } from '../stackup/predict.ts';
+import { dialSign } from '../setup/dial-sign.ts';
 import type { NeedPrediction } from '../stackup/prediction.ts';
 import { appendLog } from './append-log.ts';
 import { Refusal } from './exit.ts';
-import { find, today } from './find.ts';
+import { find, named, today, valueOf } from './find.ts';
 import { predictJob } from './predict-job.ts';
 import type { Say } from './verbs.ts';
 
@@ -29,6 +31,8 @@ export interface PartsOfNeed {
   readonly expected: Expected;
   readonly interval95: readonly [number, number];
   readonly outcome: Outcome;
+  /** Of a figure along one axis: the sign with which the second zero moves it. */
+  readonly dialSign: 1 | -1 | null;
 }
 
 export interface LoggedParts {
@@ -38,12 +42,28 @@ export interface LoggedParts {
   readonly others: readonly string[];
 }
 
-/** A caliper, when the log does not say (common practice, no source). */
-const UNNAMED_SD = 0.03 / Math.sqrt(3);
+/** How good the gauge of a row is, as an sd in mm. */
+export type GaugesOf = (row: LogRow) => number;
+
+type Gauges = Parameters<typeof knownGauge>[0];
+
+const gaugesOf = (path: string): Gauges =>
+  valueOf(path, shopPartsOf(named(path), find)).parts.gauges ?? {};
+
+/** A caliper, when the log does not say, or names a gauge that nobody knows. */
+export function gaugesAt(path: string): GaugesOf {
+  const gauges = gaugesOf(path);
+  return ({ gauge, value }) => knownGauge(gauges, gauge)?.(value) ?? UNNAMED_SD;
+}
 
 /** @throws Refusal when a figure cannot be read or is of no need; then nothing is logged. */
 export function addToLog(path: string, job: Job, adding: Adding, say: Say): void {
   const names = figureNames(job);
+  const gauges = gaugesOf(path);
+  if (adding.gauge !== '' && knownGauge(gauges, adding.gauge) === null)
+    throw new Refusal(
+      `--gauge ${adding.gauge}: neither the shop file nor a standard knows it for lengths; ${suggestion(adding.gauge, gaugeNames(gauges), 'gauge')}`,
+    );
   const lines = adding.figures.map((figure) => {
     const parts = /^(.*\S)\s*=\s*(.*)$/.exec(figure);
     if (parts === null)
@@ -90,12 +110,13 @@ export function loggedParts(
     .filter((what) => !names.includes(what))
     .map((what) => `${what} is no need of this job; ${suggestion(what, names, 'need')}`);
   const prediction = predictJob(job, options);
+  const sdOfRow = gaugesAt(path);
   const needs = prediction.needs.flatMap((need) =>
-    figuresOf(need).flatMap(({ what, expected, interval95 }): PartsOfNeed[] => {
+    figuresOf(need).flatMap(({ what, axis, expected, interval95 }): PartsOfNeed[] => {
       const of = rows.filter((row) => row.what === what);
       if (of.length === 0) return [];
       const came = of.map(({ part, value }) => ({ order: part, value }));
-      const gaugeSd = Math.max(...of.map(gaugeSdOf));
+      const gaugeSd = Math.max(...of.map(sdOfRow));
       return [
         {
           what,
@@ -103,6 +124,7 @@ export function loggedParts(
           expected,
           interval95,
           outcome: outcomeOf(expected, came, gaugeSd),
+          dialSign: axis === null ? null : dialSign(job, axis),
         },
       ];
     }),
@@ -110,12 +132,9 @@ export function loggedParts(
   return { parts: { rows, needs, others }, cutShort };
 }
 
-function gaugeSdOf({ gauge, value }: LogRow): number {
-  return isGaugeKind(gauge) ? GAUGES[gauge](Math.abs(value)) / Math.sqrt(3) : UNNAMED_SD;
-}
-
 interface Figure {
   readonly what: string;
+  readonly axis: 'x' | 'y' | null;
   readonly expected: Expected;
   readonly interval95: readonly [number, number];
 }
@@ -127,6 +146,7 @@ function figuresOf(need: NeedPrediction): readonly Figure[] {
   const { mean, sd, chance, interval95, limits } = need;
   const whole: Figure = {
     what: need.name,
+    axis: null,
     expected: { mean, sd, low: limits.low, high: limits.high, chance, staysShare },
     interval95,
   };
@@ -136,6 +156,7 @@ function figuresOf(need: NeedPrediction): readonly Figure[] {
     const within = limits.high ?? Infinity;
     return {
       what: `${need.name} ${axis}`,
+      axis,
       expected: { ...one, low: -within, high: within, chance, staysShare },
       interval95: [one.mean - 1.96 * one.sd, one.mean + 1.96 * one.sd],
     };

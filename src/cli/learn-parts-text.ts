@@ -17,7 +17,7 @@ export function partsLines({ rows, needs, others }: LoggedParts, units: Units): 
 }
 
 function needLines(
-  { what, unit, expected, interval95, outcome }: PartsOfNeed,
+  { what, unit, expected, interval95, outcome, dialSign }: PartsOfNeed,
   units: Units,
 ): string[] {
   const figure = (value: number): string =>
@@ -31,6 +31,11 @@ function needLines(
     ),
     ...item(cameOut(outcome, figure)),
     ...item(verdictWords(outcome.verdict, outcome)),
+    ...(dialSign !== null && outcome.count > 1 && Math.abs(outcome.mean.value) > meanHalf95(outcome)
+      ? item(
+          `to bring it back, move the second zero along ${what.slice(-1).toUpperCase()} by ${figure(-dialSign * outcome.mean.value)}, if stops and zero are still as they were`,
+        )
+      : []),
     ...(outcome.drift !== null && outcome.drift.sure > 0.95
       ? item(
           `drifting by ${figure(outcome.drift.perPart.value)} a part, ${percent(outcome.drift.sure)} sure: look for wear, warmth or a stop that creeps`,

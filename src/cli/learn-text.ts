@@ -9,6 +9,8 @@ import type { WebField } from '../measure/webs.ts';
 import { deviationText, lengthText, trueMinus } from '../sheet/words.ts';
 import type { LoggedParts } from './learn-log.ts';
 import { partsLines } from './learn-parts-text.ts';
+import { shopLines, type ShopLearnt } from './learn-shop.ts';
+import { estimateJson } from './estimate-json.ts';
 import { wrapped } from './lines.ts';
 import { untoldWords } from './untold-words.ts';
 
@@ -31,6 +33,8 @@ export interface Learned {
   readonly stored: (Correction & { readonly file: string }) | null;
   readonly scheme: Scheme;
   readonly parts: LoggedParts | null;
+  /** What the parts tell of the shop. */
+  readonly shop: ShopLearnt | null;
 }
 
 export function learnText(learned: Learned): string {
@@ -47,6 +51,7 @@ export function learnText(learned: Learned): string {
           'No finished parts are logged; after each one: flipwright learn <job> --part 1 --add "<need>=<figure>".',
         )
       : partsLines(parts, units)),
+    ...(learned.shop === null ? [] : shopLines(learned.shop, units)),
   ];
   return lines.join('\n').trimEnd();
 }
@@ -93,6 +98,14 @@ function pieceLines(
       ({ axis, estimate }) =>
         `  ${axis.toUpperCase()} zero ${signed(estimate.value, units)} ±${deviationText(half95(estimate), units)}, ${axis === 'x' ? 'positive to the right' : 'positive away from you'}`,
     ),
+    ...offsets
+      .filter(({ calipered }) => calipered !== null)
+      .flatMap(({ axis }) =>
+        wrapped(
+          `  along ${axis.toUpperCase()} for a blank of nominal length; to it comes what each blank measures off that, as below`,
+          '  ',
+        ),
+      ),
     ...wrapped(
       turnCount < 2
         ? 'How far the next part may still be off cannot be told from one turn.'
@@ -176,16 +189,8 @@ function storedLines(
 const signed = (mm: number, units: Units): string =>
   `${mm < 0 ? '' : '+'}${deviationText(mm, units)}`;
 
-export function learnJson({ job, piece, formulas, stored, scheme, parts }: Learned): string {
-  const figures = (one: Estimate | null) =>
-    one === null
-      ? null
-      : {
-          value: one.value,
-          sd: one.sd,
-          dof: Number.isFinite(one.dof) ? one.dof : null,
-          half95: Number.isFinite(half95(one)) ? half95(one) : null,
-        };
+export function learnJson({ job, piece, formulas, stored, scheme, parts, shop }: Learned): string {
+  const figures = (one: Estimate | null) => (one === null ? null : estimateJson(one));
   return JSON.stringify(
     {
       json: 1,
@@ -218,9 +223,10 @@ export function learnJson({ job, piece, formulas, stored, scheme, parts }: Learn
               untold: piece.errors.untold,
               dialIn: {
                 at: piece.at,
-                offsets: piece.offsets.map(({ axis, estimate, nextHalf95 }) => ({
+                offsets: piece.offsets.map(({ axis, estimate, nextHalf95, calipered }) => ({
                   axis,
                   ...figures(estimate),
+                  forNominalLength: calipered !== null,
                   nextHalf95: Number.isFinite(nextHalf95) ? nextHalf95 : null,
                 })),
               },
@@ -228,6 +234,21 @@ export function learnJson({ job, piece, formulas, stored, scheme, parts }: Learn
       byLength: formulas,
       kept: stored === null ? null : { ...stored, changes: schemeChanges(stored.scheme, scheme) },
       parts,
+      shop:
+        shop === null
+          ? null
+          : shop.told.kind !== 'learnt'
+            ? { kind: shop.told.kind }
+            : {
+                kind: 'learnt',
+                because: shop.because,
+                figures: shop.told.figures.map(({ of, before, after, isTold }) => ({
+                  of,
+                  before,
+                  ...figures(after),
+                  isTold,
+                })),
+              },
     },
     null,
     2,

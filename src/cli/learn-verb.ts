@@ -4,7 +4,8 @@ import type { Job } from '../job/job.ts';
 import { correctionName, correctionText } from '../job/readings/correction-file.ts';
 import { ownShopOf } from '../job/readings/own-shop.ts';
 import { shopPartsOf } from '../job/readings/shop-parts.ts';
-import { judgedPlace, offsetAt } from '../measure/dial-in.ts';
+import { atNominal, judgedPlace, offsetAt, type Offset } from '../measure/dial-in.ts';
+import { radiusFrom } from '../measure/cutter-radius.ts';
 import { half95 } from '../measure/estimate.ts';
 import { lengthFormulas } from '../measure/length-formula.ts';
 import { pieceErrors } from '../measure/piece-errors.ts';
@@ -15,7 +16,8 @@ import type { PredictOptions } from '../stackup/predict.ts';
 import { storedCorrection } from './correction-warning.ts';
 import { EXIT, Refusal } from './exit.ts';
 import { find, named, today, valueOf } from './find.ts';
-import { addToLog, loggedParts, type Adding } from './learn-log.ts';
+import { addToLog, gaugesAt, loggedParts, type Adding } from './learn-log.ts';
+import { foundIn, shopFromParts } from './learn-shop.ts';
 import { learnJson, learnText, type Learned, type PieceFindings } from './learn-text.ts';
 import { loadJob } from './load.ts';
 import { loadReadings } from './read-readings.ts';
@@ -49,17 +51,30 @@ export function learnVerb(
     stored: stored === null ? null : { ...stored, file: correctionName(path) },
     scheme: schemeOf(job),
     parts,
+    shop: parts === null ? null : shopFromParts(path, job, parts.rows, gaugesAt(path)),
   };
   say(options.json ? learnJson(learned) : learnText(learned));
   if (cutShort !== null && !options.json) say(`\n${noteText(cutShort)}`);
   if (options.save) {
-    if (piece === null)
+    const fromParts = learned.shop === null ? [] : foundIn(learned.shop);
+    if (piece === null && fromParts.length === 0)
       throw new Refusal(
-        `${path}: --save keeps what a test piece tells; name its readings file too`,
+        `${path}: --save keeps what a test piece or finished parts tell of the shop; the log tells nothing yet, so name the readings file of a test piece`,
       );
-    for (const saved of keep(path, readings!, job, piece)) if (!options.json) say(`wrote ${saved}`);
+    const saved = [
+      ...(fromParts.length === 0 ? [] : [keepShop(path, fromParts)]),
+      ...(piece === null ? [] : keep(path, readings!, job, piece)),
+    ];
+    if (!options.json) for (const name of new Set(saved)) say(`wrote ${name}`);
   }
   return EXIT.good;
+}
+
+/** Writes what was found of the shop beside the shop file. */
+function keepShop(path: string, found: readonly Found[]): string {
+  const { shopFile } = valueOf(path, shopPartsOf(named(path), find));
+  const shop = valueOf(shopFile, ownShopOf(named(shopFile), find));
+  return saveMeasured(shopFile, shop, found);
 }
 
 function pieceFrom(path: string, readings: string, job: Job): PieceFindings {
@@ -74,15 +89,21 @@ function pieceFrom(path: string, readings: string, job: Job): PieceFindings {
   if (context.faults.length > 0) throw new Refusal(context.faults.map(faultText).join('\n'));
   const errors = pieceErrors(read.turns, read.wallMm, job.turn, job.locating);
   const at = judgedPlace(job);
+  const formulas = lengthFormulas(job);
+  const offsets = [errors.x, errors.y].flatMap((field): Offset[] => {
+    if (field === null) return [];
+    const offset = offsetAt(job, field, at);
+    const formula = formulas.find(({ axis }) => axis === offset.axis);
+    const size = read.size?.[offset.axis] ?? null;
+    return [formula === undefined || size === null ? offset : atNominal(offset, formula, size)];
+  });
   return {
     measured: String(raw.measured ?? today()),
     errors,
     webs: webField(read.webs, read.webMm),
     cutter: read.cutter,
     at,
-    offsets: [errors.x, errors.y].flatMap((field) =>
-      field === null ? [] : [offsetAt(job, field, at)],
-    ),
+    offsets,
   };
 }
 
@@ -92,22 +113,25 @@ function keep(path: string, readings: string, job: Job, piece: PieceFindings): r
     const offset = piece.offsets.find((one) => one.axis === axis);
     return offset === undefined
       ? null
-      : { offsetMm: offset.estimate.value, half95Mm: half95(offset.estimate) };
+      : {
+          offsetMm: offset.estimate.value,
+          half95Mm: half95(offset.estimate),
+          readingMm: offset.readingSd,
+          calipered: offset.calipered,
+        };
   };
   const name = correctionName(path);
   const text = correctionText({
     measured: piece.measured,
     turns: piece.errors.turnCount,
+    at: piece.at,
     x: axisOf('x'),
     y: axisOf('y'),
     scheme: schemeOf(job),
   });
   const found = measuredOf(readings, job, piece);
   writeTogether(dirname(name), [{ name: basename(name), bytes: text }]);
-  if (found.length === 0) return [name];
-  const { shopFile } = valueOf(path, shopPartsOf(named(path), find));
-  const shop = valueOf(shopFile, ownShopOf(named(shopFile), find));
-  return [name, saveMeasured(shopFile, shop, found)];
+  return found.length === 0 ? [name] : [name, keepShop(path, found)];
 }
 
 function measuredOf(readings: string, job: Job, piece: PieceFindings): readonly Found[] {
@@ -116,13 +140,13 @@ function measuredOf(readings: string, job: Job, piece: PieceFindings): readonly 
   const because = `a test piece of ${combs} combs, ${errors.turnCount} turned over, in ${readings}`;
   const found: Found[] = [];
   if (errors.lean !== null) found.push({ of: 'machine.lean', ...errors.lean, measured, because });
-  const isKnown = job.shop.cutters.some(({ name }) => name === cutter);
-  if (errors.growth !== null && cutter !== null && isKnown)
+  const known = job.shop.cutters.find(({ name }) => name === cutter);
+  if (errors.growth !== null && known !== undefined)
     found.push({
-      of: `cutters.${cutter}.radius`,
-      ...errors.growth,
+      of: `cutters.${known.name}.radius`,
+      ...radiusFrom(errors.growth, known.pushOff),
       measured,
-      because: `${because}; its push-off is in it`,
+      because: `${because}; the mean of its push-off (${known.pushOff.text}) is put back, since each cut takes it off again`,
     });
   return found;
 }

@@ -1,7 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { faultText } from '../job/fault.ts';
+import type { Job } from '../job/job.ts';
 import { filesNamedBy, readJob, type ReadJob } from '../job/read.ts';
+import { readMeasured, type MeasuredSource } from '../job/readings/measured-file.ts';
+import { measuredText } from '../job/readings/measured-text.ts';
+import { withDialled } from './correction-warning.ts';
 import { EXIT, Refusal } from './exit.ts';
 
 /** Larger files are not job files; reading them whole would only use up memory. */
@@ -9,13 +13,32 @@ const MAX_BYTES = 4_000_000;
 /** Programs and drawings of a job are longer: some millions of lines. */
 const MAX_NAMED_BYTES = 64_000_000;
 
-/** Reads a job file and the files it names, from disk. @throws Refusal with every fault found. */
+/** Reads a job file and the files it names, from disk, with the offsets kept beside it that hold. @throws Refusal with every fault found. */
 export function loadJob(path: string): ReadJob {
+  const read = readFrom(path, (_name, bytes) => bytes);
+  return { ...read, job: withDialled(path, read.job) };
+}
+
+/** The job as it would be without some of what was measured of its shop, and with nothing dialled in. */
+export function jobWithout(path: string, isLeftOut: (source: MeasuredSource) => boolean): Job {
+  return readFrom(path, (name, bytes) => {
+    if (!name.endsWith('.measured.yaml')) return bytes;
+    const { sources, heights } = readMeasured({ name, bytes });
+    const kept = sources.filter((source) => !isLeftOut(source));
+    return kept.length === 0 ? null : new TextEncoder().encode(measuredText(kept, [], heights));
+  }).job;
+}
+
+function readFrom(
+  path: string,
+  seen: (name: string, bytes: Uint8Array) => Uint8Array | null,
+): ReadJob {
   const bytes = bytesOf(path);
   const files = new Map<string, Uint8Array>();
   for (const name of filesNamedBy({ name: path, bytes })) {
     const found = bytesIfThere(resolve(dirname(path), name), MAX_NAMED_BYTES);
-    if (found !== null) files.set(name, found);
+    const kept = found === null ? null : seen(name, found);
+    if (kept !== null) files.set(name, kept);
   }
   const read = readJob({ name: path, bytes }, files);
   if (read.ok) return read.value;

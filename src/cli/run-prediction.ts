@@ -1,6 +1,5 @@
 import type { Job } from '../job/job.ts';
-import { misfitModel } from '../setup/misfit.ts';
-import { sourcesOf } from '../sources/sources-of.ts';
+import { predictedModel } from '../sources/predicted.ts';
 import type { PredictOptions } from '../stackup/predict.ts';
 import { startPredicting, type Ended, type Predicting } from '../stackup/predicting.ts';
 import type { Prediction } from '../stackup/prediction.ts';
@@ -49,9 +48,9 @@ export async function runPrediction(
   options: RunOptions,
   around: Surroundings,
 ): Promise<Prediction> {
-  const misfit = misfitModel(job);
+  const { misfit, sources } = predictedModel(job);
   const began = around.now();
-  const under = startPredicting(job.name, misfit, sourcesOf(job, misfit.deviations), options);
+  const under = startPredicting(job.name, misfit, sources, options);
   const since = (): number => around.now() - began;
   try {
     const ended = await tried(job, options, under, around, since);

@@ -7,6 +7,7 @@ import { DISAGREE } from '../measure/pooled.ts';
 import { squareReadingOf } from '../measure/square-readings.ts';
 import type { SquareReading } from '../measure/squareness.ts';
 import { trueMinus } from '../sheet/words.ts';
+import { estimateJson } from './estimate-json.ts';
 import { EXIT, Refusal } from './exit.ts';
 import { find, named, today, valueOf } from './find.ts';
 import { columns, wrapped } from './lines.ts';
@@ -99,22 +100,16 @@ const per = (estimate: Estimate, over: number): string =>
   `${trueMinus((over * estimate.value).toFixed(3))} ±${(over * half95(estimate)).toFixed(3)} mm per ${over} mm`;
 
 function squareJson(found: readonly Found[]): string {
-  const figures = (one: Estimate) => ({
-    value: one.value,
-    sd: one.sd,
-    dof: Number.isFinite(one.dof) ? one.dof : null,
-    half95: half95(one),
-  });
   return JSON.stringify(
     {
       json: 1,
       found: found.map(({ what, all, ways }) => ({
         what,
-        ...figures(all.estimate),
+        ...estimateJson(all.estimate),
         agreement: all.agreement,
         ways: ways.map(({ by, told, weight }) => ({
           by,
-          ...figures(told.estimate),
+          ...estimateJson(told.estimate),
           mixedWith: told.mixedWith,
           weight,
         })),

@@ -3,6 +3,7 @@ import { keyReference } from '../job/schema/key-reference.ts';
 import { schemaFiles } from '../job/schema/published.ts';
 import { newJobText, newShopText } from '../job/starting.ts';
 import { goodEnough } from '../verdict/needs-met.ts';
+import { correctionWarning, dialledLines } from './correction-warning.ts';
 import { EXIT, Refusal } from './exit.ts';
 import { withGauge } from './gauge-option.ts';
 import { predictionJson } from './json.ts';
@@ -23,7 +24,11 @@ export async function predictVerb(
 ): Promise<number> {
   const { job } = loadJob(path);
   const prediction = await runPrediction(job, withGauge(options, path), around);
-  say(json ? predictionJson(prediction) : predictionText(job, prediction));
+  if (json) say(predictionJson(prediction, job.dialled ?? null));
+  else {
+    say(predictionText(job, prediction));
+    for (const line of [...dialledLines(job), ...correctionWarning(path, job)]) say(line);
+  }
   if (prediction.ended === 'interrupted') return EXIT.stopped;
   return goodEnough(prediction, job.goodEnoughShare) ? EXIT.good : EXIT.missed;
 }
@@ -50,6 +55,9 @@ export function newVerb(
   else {
     for (const path of wrote) say(`wrote ${path}`);
     say(`next: flipwright check ${join(folder, 'job.yaml')}`);
+    say(
+      'then know the machine: flipwright bed and square; learn from a test piece and from parts: flipwright learn',
+    );
   }
   return EXIT.good;
 }

@@ -45,6 +45,31 @@ export interface JobBase {
   /** What is to be made beside the stops. */
   readonly jig: JigWishes;
   readonly shop: Shop;
+  /** Offsets that were measured and are dialled into the second placing's zero; absent: none are. */
+  readonly dialled?: DialledIn;
+}
+
+/** Offsets of the second placing's zero, found on a test piece of this very set-up. */
+export interface DialledIn {
+  /** Where on the blank they bring the back onto the front. */
+  readonly at: Point<'blank'>;
+  readonly x: DialledAxis | null;
+  readonly y: DialledAxis | null;
+  /** How often the test piece was turned over: the mean of so many placings was read. */
+  readonly turns: number;
+  readonly measured: string;
+  /** The file that keeps them. */
+  readonly file: string;
+}
+
+/** Along one machine axis, mm, X right and Y away. */
+export interface DialledAxis {
+  readonly offsetMm: number;
+  readonly half95Mm: number;
+  /** The sd by the readings alone. */
+  readonly readingMm: number;
+  /** The sd of one length by caliper, where each blank's own is dialled in beside; null: it is not. */
+  readonly calipered: number | null;
 }
 
 export type Face = 'front' | 'back';

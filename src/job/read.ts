@@ -66,6 +66,7 @@ export function readJob(
     drawings: files,
     measured: {
       sources: measured.sources,
+      heights: measured.heights,
       shopFile: shop.file,
       resurfaced: parts.bed?.resurfaced === undefined ? null : String(parts.bed.resurfaced),
     },
@@ -133,7 +134,7 @@ function measuredBeside(
   const bytes = files.get(name);
   const file = besideJob(jobName, name);
   return bytes === undefined
-    ? { file, sources: [], faults: [] }
+    ? { file, sources: [], heights: null, faults: [] }
     : { file, ...readMeasured({ name: file, bytes }) };
 }
 

@@ -44,6 +44,20 @@ export interface Bed {
   readonly unevenness: Spread;
   readonly spoilboard: { readonly xMm: number; readonly yMm: number; readonly thickMm: number };
   readonly inserts: Inserts | null;
+  /** Heights read place by place, where they stand in for lean and unevenness. */
+  readonly heights?: BedHeights;
+}
+
+/** Heights of the bed against the machine's travel, mm, bed frame, and what is known of it between them. */
+export interface BedHeights {
+  readonly points: readonly { readonly at: Point<'bed'>; readonly heightMm: number }[];
+  /** The sd of one reading. */
+  readonly gaugeSdMm: number;
+  /** How the bed stands off its plane, as an sd, and over what distance it changes. */
+  readonly unevenSdMm: number;
+  readonly reachMm: number;
+  readonly measured: string;
+  readonly because: string;
 }
 
 export interface Inserts {

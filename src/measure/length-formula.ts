@@ -2,7 +2,8 @@ import { BATCH } from '../num/batch.ts';
 import type { Job } from '../job/job.ts';
 import { misfitModel } from '../setup/misfit.ts';
 import { placingsOf } from '../setup/place.ts';
-import { judgedPlace, signOf } from './dial-in.ts';
+import { dialSign } from '../setup/dial-sign.ts';
+import { judgedPlace } from './dial-in.ts';
 
 /**
  * Second placing's offset along one machine axis from a calipered size of the blank:
@@ -42,7 +43,7 @@ export function lengthFormulas(job: Job): readonly LengthFormula[] {
     misfit.evaluate(draws, 1, out);
     const moved = out[axis === 'x' ? 0 : BATCH]! / OVER_MM;
     if (Math.abs(moved) < 1e-6) return [];
-    const factor = -signOf(job, axis) * moved;
+    const factor = -dialSign(job, axis) * moved;
     const nominalMm = axis === 'x' ? job.blank.widthMm : job.blank.heightMm;
     return [
       {

@@ -1,6 +1,6 @@
 import type { Job } from '../job/job.ts';
 import type { RawTestPiece } from '../job/readings/raw-readings.ts';
-import { gaugeSdOf, isRead, readOf } from '../job/readings/reading.ts';
+import { gaugeSdOf, isRead, readOf, type GaugeSd } from '../job/readings/reading.ts';
 import type { Context } from '../job/resolve/context.ts';
 import { fault } from '../job/resolve/context.ts';
 import { mm, pointMm } from '../job/resolve/lengths.ts';
@@ -15,6 +15,8 @@ export interface PieceRead {
   readonly webMm: number;
   /** Of which both slots are cut; null when nobody said. */
   readonly cutter: string | null;
+  /** Its own size by caliper, and the sd of each; null: nobody measured it. */
+  readonly size: Readonly<Record<'x' | 'y', { readonly mm: number; readonly sd: number }>> | null;
 }
 
 /** Wall between slots and web of a tongue as they are drawn (bench practice, section 2). */
@@ -81,8 +83,34 @@ export function pieceReadOf(context: Context, raw: RawTestPiece, job: Job): Piec
       return [{ at, webMm: value, sdMm: sd }];
     }),
   );
-  return { turns, webs, wallMm, webMm, cutter: raw.cutter ?? null };
+  const size = sizeOf(context, raw, job, gauge);
+  return { turns, webs, wallMm, webMm, cutter: raw.cutter ?? null, size };
 }
+
+function sizeOf(
+  context: Context,
+  raw: RawTestPiece,
+  { blank }: Job,
+  gauge: GaugeSd,
+): PieceRead['size'] {
+  if (raw.size === undefined) return null;
+  const [x, y] = raw.size.map(mm) as [number, number];
+  for (const [measured, wanted, along] of [
+    [x, blank.widthMm, 'X'],
+    [y, blank.heightMm, 'Y'],
+  ] as const)
+    if (Math.abs(measured - wanted) > MOST_OFF_MM)
+      fault(
+        context,
+        [raw, 'size'],
+        `${said(measured)} mm along ${along} is nowhere near the blank's ${said(wanted)} mm`,
+        'write what was calipered, along X and then along Y',
+      );
+  return { x: { mm: x, sd: gauge(x) }, y: { mm: y, sd: gauge(y) } };
+}
+
+/** More than any blank is off by, mm: a slip, or the two sizes swapped. */
+const MOST_OFF_MM = 10;
 
 /** The offset drops out of the sum of a comb's walls, so all combs of one cutter have the same: one that has not was misread. */
 function checkSums(context: Context, raw: RawTestPiece, turns: readonly TurnRead[]): void {

@@ -94,6 +94,13 @@ const INDEX = [0, 1, 2] as const;
 export const fieldAt = (field: AxisField, at: Point<'blank'>): Estimate =>
   along(field, [1, at.x - field.middle.x, at.y - field.middle.y]);
 
+/** The sd of the same by the readings alone, mm. */
+export function readSdAt({ read, middle }: AxisField, at: Point<'blank'>): number {
+  const v: Three = [1, at.x - middle.x, at.y - middle.y];
+  const variance = v.reduce((sum: number, share, i) => sum + share * dot(read[i]!, v), 0);
+  return Math.sqrt(Math.max(0, variance));
+}
+
 /** How one turn over differs from the next at a place, mm; null after a single one. */
 export function placingAt(field: AxisField, at: Point<'blank'>): Estimate | null {
   const n = field.turns.length;

@@ -68,7 +68,13 @@ export type Deviation =
       readonly touch: 1 | 2;
     }
   /** What homing again or a power cycle adds to a kept zero. */
-  | { readonly kind: 'zero-return'; readonly axis: Axis };
+  | { readonly kind: 'zero-return'; readonly axis: Axis }
+  /** What is dialled into the second placing's zero, mm: of its draws, how far the reading of it was off. */
+  | { readonly kind: 'dialled'; readonly axis: Axis }
+  /** How far the caliper was off on a blank whose length is dialled in, mm. */
+  | { readonly kind: 'calipered'; readonly axis: Axis }
+  /** What came with the test piece that was read; `what` is the key of the same deviation of a part. */
+  | { readonly kind: 'of-test-piece'; readonly what: string };
 
 export type Axis = 'x' | 'y';
 export type PlacingKey = 'front-up' | 'back-up';

@@ -1,7 +1,8 @@
 import type { Face, Feature, Job } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
 import type { Columns } from './columns.ts';
-import { blankInLayout, layoutInBlank } from './place.ts';
+import { bedSurface } from '../job/bed-surface.ts';
+import { blankInLayout, layoutInBlank, layoutOnBed } from './place.ts';
 import type { Placing } from './placing.ts';
 import { placingKey } from './touching.ts';
 
@@ -24,6 +25,11 @@ export interface DepthFinder {
   readonly load: (draws: Float64Array, i: number) => void;
   /** Real depth below the real face at a blank place less the nominal depth, mm. */
   readonly deeper: (at: Point<'blank'>) => number;
+  /**
+   * What the measured bed adds to that at a place, beside its lean, more than in the feature's middle, mm; the
+   * same in all trials, so ask once. Null where the bed was not read place by place.
+   */
+  readonly unevenAt: ((at: Point<'blank'>) => number) | null;
 }
 
 /** Places of the bed within this distance are one place, with one height (rule 6). */
@@ -85,6 +91,9 @@ export function heightsOf(
     const bedHere = bedAt(blankInLayout(job, placing.mirror, feature.at));
     const bedTouched = bedAt(touched);
     const onTop = zero.z.on === 'top';
+    const off = bedOff(job);
+    const onLayout = (at: Point<'blank'>): Point<'layout'> =>
+      blankInLayout(job, placing.mirror, at);
     let constant = 0;
     return {
       load: (draws, i) => {
@@ -99,6 +108,7 @@ export function heightsOf(
         const lean = bedX * (place.x - touched.x) + bedY * (place.y - touched.y);
         return constant + lean + lifted(feature.face, at) + thicker(at);
       },
+      unevenAt: off === null ? null : (at) => off(onLayout(at)) - off(onLayout(feature.at)),
     };
   };
 
@@ -114,5 +124,16 @@ export function heightsOf(
       bedX = draws[leanX + i]!;
       bedY = draws[leanY + i]!;
     },
+  };
+}
+
+/** How far the measured bed stands off its own plane at a place, mm; null where only its lean is known. */
+export function bedOff(job: Job): ((at: Point<'layout'>) => number) | null {
+  const { heights } = job.shop.bed;
+  if (heights === undefined) return null;
+  const { at: surface, plane } = bedSurface(heights);
+  return (place) => {
+    const { x, y } = layoutOnBed(job, place);
+    return surface(x, y) - (plane.level + plane.perX * x + plane.perY * y);
   };
 }

@@ -22,9 +22,10 @@ export interface MisfitModel {
   readonly evaluate: (draws: Float64Array, count: number, out: Float64Array) => void;
 }
 
-export function misfitModel(job: Job): MisfitModel {
+/** `withDial`: with what is dialled into the second placing's zero as deviations beside the others. */
+export function misfitModel(job: Job, withDial = false): MisfitModel {
   const columns = newColumns();
-  const parts = partsLanded(job, columns);
+  const parts = partsLanded(job, columns, withDial);
   const readings = job.needs.map((need) => needReading(job, need, parts));
   const judged = judgedOf(job.needs);
   const firsts = judged.map((one) => (one.shape === 'radial' ? one.x : one.at));

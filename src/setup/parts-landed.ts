@@ -34,8 +34,8 @@ export interface PartsLanded {
   readonly work: () => readonly Load[];
 }
 
-export function partsLanded(job: Job, columns: Columns): PartsLanded {
-  const model = turnOverOf(job, columns);
+export function partsLanded(job: Job, columns: Columns, withDial = false): PartsLanded {
+  const model = turnOverOf(job, columns, withDial);
   const work: Load[] = [model.lay];
   const once = <T extends { readonly load: Load }>(make: () => T): (() => T) => {
     let made: T | null = null;

@@ -38,7 +38,8 @@ interface Prepared extends Laid {
   readonly faces: Faces;
 }
 
-export function turnOverOf(job: Job, columns: Columns): TurnOver {
+/** `withDial`: what is dialled into the second zero is a deviation too, 0 unless drawn. */
+export function turnOverOf(job: Job, columns: Columns, withDial = false): TurnOver {
   const { frontUp, backUp } = placingsOf(job);
   const [one, two] = job.first === 'front' ? [frontUp, backUp] : [backUp, frontUp];
   const edges = edgeShapes(job, columns);
@@ -83,6 +84,12 @@ export function turnOverOf(job: Job, columns: Columns): TurnOver {
           y: columns.of({ kind: 'zero-return', axis: 'y' }),
         }
       : null;
+  const dial = withDial
+    ? {
+        x: columns.of({ kind: 'dialled', axis: 'x' }),
+        y: columns.of({ kind: 'dialled', axis: 'y' }),
+      }
+    : null;
   const seats = seatsOf(job, { first, second, strains, keepsZero }, columns);
 
   const lay = (draws: Float64Array, i: number): void => {
@@ -98,6 +105,10 @@ export function turnOverOf(job: Job, columns: Columns): TurnOver {
       second.found.dy = first.found.dy + (returns === null ? 0 : draws[returns.y + i]!);
     } else {
       second.zero.find(draws, i, edges.shape, second.pose, second.found);
+    }
+    if (dial !== null) {
+      second.found.dx += draws[dial.x + i]!;
+      second.found.dy += draws[dial.y + i]!;
     }
   };
 

@@ -30,8 +30,13 @@ export function webFinder(
   const [start] = places;
   const right = { x: start!.x + PLANE_MM, y: start!.y };
   const up = { x: start!.x, y: start!.y + PLANE_MM };
-  const along = Float64Array.from(places, ({ x }) => (x - start!.x) / PLANE_MM);
-  const across = Float64Array.from(places, ({ y }) => (y - start!.y) / PLANE_MM);
+  const { unevenAt: under } = depths[0];
+  const { unevenAt: over } = depths[1];
+  // On a bed that was read place by place the web is no plane: it is looked at within the overlap too.
+  const seen = under === null ? places : [...places, ...within(places)];
+  const along = Float64Array.from(seen, ({ x }) => (x - start!.x) / PLANE_MM);
+  const across = Float64Array.from(seen, ({ y }) => (y - start!.y) / PLANE_MM);
+  const uneven = Float64Array.from(seen, (at) => (under?.(at) ?? 0) + (over?.(at) ?? 0));
   const more = (at: Point<'blank'>): number =>
     heights.thicker(at) - depths[0].deeper(at) - depths[1].deeper(at);
   return (draws, i) => {
@@ -40,9 +45,9 @@ export function webFinder(
     const here = more(start!);
     const perX = more(right) - here;
     const perY = more(up) - here;
-    let least = 0;
+    let least = under === null ? 0 : Infinity;
     for (let k = 0; k < along.length; k++) {
-      const slope = along[k]! * perX + across[k]! * perY;
+      const slope = along[k]! * perX + across[k]! * perY - uneven[k]!;
       if (slope < least) least = slope;
     }
     return nominal + here + least;
@@ -51,6 +56,26 @@ export function webFinder(
 
 /** Distance over which the plane's slopes are taken, mm. */
 const PLANE_MM = 128;
+
+/** Places between a hull's middle and its corners. */
+function within(hull: readonly Point<'blank'>[]): readonly Point<'blank'>[] {
+  const middle = {
+    x: hull.reduce((sum, { x }) => sum + x, 0) / hull.length,
+    y: hull.reduce((sum, { y }) => sum + y, 0) / hull.length,
+  };
+  const every = Math.max(1, Math.floor(hull.length / AROUND));
+  return hull
+    .filter((_, k) => k % every === 0)
+    .flatMap(({ x, y }) =>
+      [0, 1 / 3, 2 / 3].map((part) => ({
+        x: middle.x + part * (x - middle.x),
+        y: middle.y + part * (y - middle.y),
+      })),
+    );
+}
+
+/** A bed changes little between so many directions. */
+const AROUND = 12;
 
 function overlapOf(one: Feature, other: Feature): readonly Point<'blank'>[] {
   const outlines = [one, other].map((feature) => flattened(featurePath(feature), OVERLAP_CHORD_MM));

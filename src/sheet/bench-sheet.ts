@@ -1,6 +1,7 @@
 import { assumedList } from './assumed-list.ts';
 import { cautions } from './cautions.ts';
 import { checkSteps } from './check-steps.ts';
+import { learnSteps } from './dial-in-steps.ts';
 import { heightsTable } from './heights-table.ts';
 import type { Html } from './html.ts';
 import { markup } from './html.ts';
@@ -112,7 +113,7 @@ function work(input: SheetInput, way: Way): Html {
       title: `Second placing: ${second.faceUp} up`,
       steps: [...placingSteps(job, second, way.in(second), null), ...way.next],
     },
-    { title: 'Check the part', steps: checkSteps(job, prediction) },
+    { title: 'Check the part', steps: [...checkSteps(job, prediction), ...learnSteps(job)] },
   ];
   let from = 1;
   const lists = parts.map(({ title, steps }) => {

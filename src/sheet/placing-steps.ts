@@ -1,6 +1,7 @@
 import type { Job, Zero, ZeroZ } from '../job/job.ts';
 import type { Placing } from '../setup/placing.ts';
 import { cutSteps } from './cut-steps.ts';
+import { dialInSteps } from './dial-in-steps.ts';
 import { markup } from './html.ts';
 import { markOn, pieceOf } from './locating/piece.ts';
 import type { Located } from './locating/way.ts';
@@ -28,7 +29,7 @@ export function placingSteps(
     ...zBeforeLaying(job, placing, located, zero),
     ...located.laying,
     ...zeroAfterLaying(job, placing, located, zero.xy),
-    ...(isFirst ? noteZero(job, next) : []),
+    ...(isFirst ? noteZero(job, next) : dialInSteps(job)),
     checkMark(job, placing),
     ...located.drilling,
     ...zAfterLaying(job, placing, located, zero.z),

@@ -1,5 +1,10 @@
 import { unreachable } from '../num/invariant.ts';
+import { bedSurface } from '../job/bed-surface.ts';
 import type { Job, Spread } from '../job/job.ts';
+import type { BedHeights } from '../job/shop.ts';
+import { said } from '../job/text/said.ts';
+import { bedOff } from '../setup/heights.ts';
+import { layoutOnBed } from '../setup/place.ts';
 import type { Deviation } from '../setup/deviation.ts';
 import { cause, onlyWith, type Cause } from './cause.ts';
 
@@ -35,7 +40,9 @@ export function heightCause(job: Job, deviation: HeightDeviation): Cause {
         ? cause('bed lean X', "the bed not level with the machine's X travel", bed.leanX)
         : cause('bed lean Y', "the bed not level with the machine's Y travel", bed.leanY);
     case 'bed-height':
-      return cause('bed unevenness', 'the bed being uneven', bed.unevenness);
+      return bed.heights === undefined
+        ? cause('bed unevenness', 'the bed being uneven', bed.unevenness)
+        : measuredPlace(job, bed.heights, deviation);
     case 'z-touch': {
       const { z } = deviation.placing === 'front-up' ? zero.frontUp : zero.backUp;
       return cause(
@@ -47,6 +54,29 @@ export function heightCause(job: Job, deviation: HeightDeviation): Cause {
     default:
       return unreachable(deviation);
   }
+}
+
+/** A place of a bed that was read: how it stands off the bed's plane there, as well as its readings tell. */
+function measuredPlace(
+  job: Job,
+  heights: BedHeights,
+  { xMm, yMm }: Extract<Deviation, { readonly kind: 'bed-height' }>,
+): Cause {
+  const place = { x: xMm, y: yMm };
+  const { x, y } = layoutOnBed(job, place);
+  const mean = bedOff(job)!(place);
+  const sd = bedSurface(heights).sdAt(x, y);
+  const dof = heights.points.length - 3;
+  const { unevenness } = job.shop.bed;
+  return cause(
+    `bed height ${said(x)} ${said(y)}`,
+    `the height of the bed at ${said(x)}, ${said(y)}`,
+    {
+      ...unevenness,
+      distribution: { kind: 'scaled-t', mean, scale: sd, dof },
+      text: `${said(Number(mean.toFixed(4)))}, sd ${said(Number(sd.toFixed(4)))}, measured ${heights.measured}`,
+    },
+  );
 }
 
 const EITHER_FACE: Spread = {

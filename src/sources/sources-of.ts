@@ -1,8 +1,8 @@
-import { invariant, unreachable } from '../num/invariant.ts';
+import { invariant, InvariantError, unreachable } from '../num/invariant.ts';
 import { limitsOf } from '../num/spread-of.ts';
-import type { Cutter, Feature, Fence, Job, Made, Spread, ZeroXy } from '../job/job.ts';
+import type { Cutter, DialledAxis, Feature, Fence, Job, Made, Spread, ZeroXy } from '../job/job.ts';
 import { fenceIn, jigCutterIn } from '../job/located.ts';
-import type { Deviation, PlacingKey } from '../setup/deviation.ts';
+import type { Axis, Deviation, PlacingKey } from '../setup/deviation.ts';
 import { cause, isNil, onlyWith, type Cause } from './cause.ts';
 import { heightCause } from './height-cause.ts';
 import { looseCause } from './loose-cause.ts';
@@ -105,6 +105,20 @@ function causeOf(job: Job, deviation: Deviation): Cause {
         `finding the zero of the ${deviation.placing} placing`,
         touchSpread(job, deviation.placing),
       );
+    case 'dialled':
+      return cause(
+        `dialled ${deviation.axis}`,
+        `how well the offset dialled in along ${deviation.axis.toUpperCase()} is known`,
+        dialledSpread(job, deviation.axis),
+      );
+    case 'calipered':
+      return cause(
+        `calipered ${deviation.axis}`,
+        `calipering each blank along ${deviation.axis.toUpperCase()}`,
+        caliperedSpread(job, deviation.axis),
+      );
+    case 'of-test-piece':
+      throw new InvariantError('what came with a test piece has its causes in dialled.ts');
     case 'zero-return':
       return cause(
         'zero return',
@@ -208,4 +222,27 @@ function returnSpread(job: Job): Spread {
   )[0];
   invariant(extra !== undefined, 'a zero that is not held comes back with a spread');
   return extra;
+}
+
+function dialledOn(job: Job, axis: Axis): DialledAxis | null {
+  return job.dialled?.[axis] ?? null;
+}
+
+function dialledSpread(job: Job, axis: Axis): Spread {
+  const sd = dialledOn(job, axis)?.readingMm ?? 0;
+  return measuredSpread(job, sd, 'setup');
+}
+
+function caliperedSpread(job: Job, axis: Axis): Spread {
+  return measuredSpread(job, dialledOn(job, axis)?.calipered ?? 0, 'part');
+}
+
+/** An error of reading, of which only its sd is known. */
+function measuredSpread(job: Job, sd: number, recurs: Spread['recurs']): Spread {
+  return {
+    distribution: sd === 0 ? { kind: 'exactly', value: 0 } : { kind: 'normal', mean: 0, sd },
+    recurs,
+    origin: { kind: 'stated', file: job.dialled?.file ?? '', line: 1 },
+    text: `${String(Number(sd.toFixed(4)))} sd, measured ${job.dialled?.measured ?? ''}`,
+  };
 }

@@ -32,6 +32,12 @@ describe('bed', { timeout: 90_000 }, () => {
       const measured = readFileSync(join(folder, 'shop.measured.yaml'), 'utf8');
       expect(measured).toMatch(/of: bed\.lean-x\n {4}value: 0\.07\d* per 200/);
       expect(measured).toContain('was: "±0.2 per 200"');
+      expect(measured).toMatch(/bed-heights:[^]*points: # x, y, height\n {4}- \[40, 30, 0\]/);
+      const predicted = flipwright(
+        ['predict', 'enclosure-lid.yaml', '--json', '--trials', '2000'],
+        folder,
+      );
+      expect(predicted.out).toMatch(/the height of the bed at 140, 120/);
     });
   });
 

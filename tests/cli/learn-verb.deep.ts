@@ -49,9 +49,14 @@ describe('learn', { timeout: MANY_RUNS_MS }, () => {
       );
       const predicted = flipwright(['predict', 'job.yaml', '--json', ...FAST], folder);
       expect(predicted.out).toMatch(/measured 2026-11-21/);
+      expect(JSON.parse(predicted.out)).toMatchObject({
+        dialled: { turns: 1, measured: '2026-11-21' },
+      });
       writeFileSync(join(folder, 'job.yaml'), otherwise(JOB, 'height: 8', 'height: 10'));
       const after = flipwright(['learn', 'job.yaml'], folder);
       expect(after.out).toMatch(/WARNING[^]*height was stop 8 high, and is stop 10 high/);
+      const void_ = flipwright(['predict', 'job.yaml', '--json', ...FAST], folder);
+      expect(JSON.parse(void_.out)).not.toHaveProperty('dialled');
     });
   });
 
@@ -96,7 +101,7 @@ describe('learn', { timeout: MANY_RUNS_MS }, () => {
       };
       expect(said('job.yaml', '--add', 'a=1')).toMatch(/say of which part/);
       expect(said('job.yaml', '--part', 'x')).toMatch(/write the number of the part/);
-      expect(said('job.yaml', '--save')).toMatch(/name its readings file too/);
+      expect(said('job.yaml', '--save')).toMatch(/name the readings file of a test piece/);
       expect(said('job.yaml', 'shop.yaml')).toMatch(/the key flipwright-shop is not known/);
       expect(existsSync(join(folder, 'job.log.csv'))).toBe(false);
     });

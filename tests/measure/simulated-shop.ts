@@ -15,7 +15,12 @@ export interface SimulatedShop {
   /** What was drawn for a deviation that stays. */
   readonly truth: (key: string) => number;
   /** Turns one blank over: how far the back lies off the front at each place. `dialled` is added to the second zero in the machine. */
-  readonly turn: (part: number) => (place: number) => readonly [number, number];
+  readonly turn: (
+    part: number,
+    dialled?: readonly [number, number],
+  ) => (place: number) => readonly [number, number];
+  /** What a caliper without error reads along X of a part, over its nominal length. */
+  readonly longer: (part: number) => number;
 }
 
 const STAYS = ['shop', 'power-up', 'setup'];
@@ -26,7 +31,7 @@ export function simulatedShop(job: Job, places: readonly Place[], seed: number):
     ...job,
     needs: places.map((at, k) => ({ kind: 'misalignment', name: `place ${k}`, at, withinMm: 1 })),
   };
-  const misfit = misfitModel(probe);
+  const misfit = misfitModel(probe, true);
   const sources = sourcesOf(probe, misfit.deviations);
   const luck = luckOf(seed);
   const draw = (distribution: (typeof sources)[number]['distribution']): number =>
@@ -47,14 +52,19 @@ export function simulatedShop(job: Job, places: readonly Place[], seed: number):
     parts.set(part, drawn);
     return drawn;
   };
+  const columnOf = (key: string): number =>
+    misfit.deviations.findIndex((one) => deviationKey(one) === key);
   return {
     luck,
     truth: (key) => {
-      const index = misfit.deviations.findIndex((one) => deviationKey(one) === key);
+      const index = columnOf(key);
       if (index < 0 || !kept.has(index)) throw new Error(`${key} does not stay in this shop`);
       return kept.get(index)!;
     },
-    turn: (part) => {
+    longer: (part) => partOf(part).get(columnOf('width')) ?? 0,
+    turn: (part, dialled = [0, 0]) => {
+      draws[columnOf('dialled/x') * BATCH] = dialled[0];
+      draws[columnOf('dialled/y') * BATCH] = dialled[1];
       for (const [k, value] of [...kept, ...partOf(part)]) draws[k * BATCH] = value;
       for (const { distribution, recurs, deviations } of sources)
         if (recurs !== 'part' && !STAYS.includes(recurs))

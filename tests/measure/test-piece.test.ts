@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Job, StopsJob } from '../../src/job/job.ts';
-import { judgedPlace, offsetAt, signOf } from '../../src/measure/dial-in.ts';
+import { judgedPlace, offsetAt } from '../../src/measure/dial-in.ts';
+import { dialSign } from '../../src/setup/dial-sign.ts';
 import { half95 } from '../../src/measure/estimate.ts';
 import { lengthFormulas } from '../../src/measure/length-formula.ts';
 import { pieceErrors } from '../../src/measure/piece-errors.ts';
@@ -127,9 +128,9 @@ describe('dialling in', () => {
     };
     const at = { x: 90, y: 50 };
     const [x] = misalign(job, { [`zero-touch/${second}/x/1`]: 0.1 }, at);
-    expect(x).toBeCloseTo(0.1 * signOf(job, 'x'), 9);
+    expect(x).toBeCloseTo(0.1 * dialSign(job, 'x'), 9);
     const [, y] = misalign(job, { [`zero-touch/${second}/y/1`]: 0.1 }, at);
-    expect(y).toBeCloseTo(0.1 * signOf(job, 'y'), 9);
+    expect(y).toBeCloseTo(0.1 * dialSign(job, 'y'), 9);
   });
 
   it('undoes what was measured: the model with the offset in is on again', () => {

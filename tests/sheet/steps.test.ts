@@ -55,7 +55,9 @@ describe('the order of work', () => {
 
   it('starts with the face that the job cuts first', () => {
     expect(workOf(clock)).toContain('First placing: front up');
-    expect(workOf({ ...clock, first: 'back' })).toContain('First placing: back up');
+    const { frontUp, backUp } = clock.zero;
+    const swapped = { frontUp: backUp, backUp: frontUp };
+    expect(workOf({ ...clock, first: 'back', zero: swapped })).toContain('First placing: back up');
   });
 
   it('tells which edges change places, and where the M goes', () => {

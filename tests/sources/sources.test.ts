@@ -5,6 +5,7 @@ import type { Job, Locating, Spread, Zero, ZeroXy } from '../../src/job/job.ts';
 import { deviationKey, type Deviation } from '../../src/setup/deviation.ts';
 import { misfitModel } from '../../src/setup/misfit.ts';
 import type { Source } from '../../src/sources/source.ts';
+import { predictedModel } from '../../src/sources/predicted.ts';
 import { sourcesOf } from '../../src/sources/sources-of.ts';
 import { modelOf } from '../../src/stackup/model-of.ts';
 import { runTrials } from '../../src/stackup/trials.ts';
@@ -126,15 +127,21 @@ const KINDS: Readonly<Record<Deviation['kind'], true>> = {
   'hole-place': true,
   'nest-clearance': true,
   'take-up': true,
+  dialled: true,
+  calipered: true,
+  'of-test-piece': true,
 };
 
 const found = (job: Job): readonly Source[] => sourcesOf(job, misfitModel(job).deviations);
 const idsOf = (job: Job): readonly string[] => found(job).map(({ id }) => id);
 
 it('the benches ask for every kind of deviation', () => {
-  const asked = Object.values(BENCHES).flatMap((job) =>
-    misfitModel(job).deviations.map(({ kind }) => kind),
-  );
+  const axis = { offsetMm: 0.1, half95Mm: 0.04, readingMm: 0.02, calipered: 0.02 };
+  const told = { at: { x: 100, y: 60 }, x: axis, y: axis, turns: 3, measured: '', file: '' };
+  const asked = [
+    ...Object.values(BENCHES).flatMap((job) => misfitModel(job).deviations),
+    ...predictedModel({ ...wholeShopJob(), dialled: told }).misfit.deviations,
+  ].map(({ kind }) => kind);
   expect(new Set(asked)).toEqual(new Set(Object.keys(KINDS)));
 });
 

@@ -1,14 +1,27 @@
 import type { Fault } from '../fault.ts';
 import type { NamedBytes } from '../file/bytes.ts';
 import { textOf } from '../file/bytes.ts';
-import { startOf, valuePlace, type Holder } from '../file/places.ts';
+import { startOf, valuePlace, type Holder, type Places } from '../file/places.ts';
 import { readYaml } from '../file/yaml.ts';
 import type { Schema } from '../schema/build.ts';
-import { about, keyed, listOf, number, optional, text, whole, written } from '../schema/build.ts';
+import {
+  about,
+  keyed,
+  listOf,
+  number,
+  optional,
+  text,
+  threeOf,
+  whole,
+  written,
+} from '../schema/build.ts';
 import { suggestion } from '../schema/closest.ts';
 import type { Written } from '../schema/raw-shop.ts';
+import * as q from '../schema/quantities.ts';
 import { date } from '../schema/schema-bed-care.ts';
 import { validated } from '../schema/validate.ts';
+import { mm, pointMm } from '../resolve/lengths.ts';
+import type { BedHeights } from '../shop.ts';
 import { LENGTH } from '../text/length.ts';
 import type { Quantity } from '../text/quantity.ts';
 import { SLOPE } from '../text/slope.ts';
@@ -26,6 +39,17 @@ export interface MeasuredSource {
   readonly measured: string;
   readonly because: string;
   readonly was: string;
+}
+
+/** Heights of the bed, and the lean and unevenness that they stand in for. */
+export interface MeasuredHeights extends BedHeights {
+  readonly was: string;
+}
+
+/** The same with the place where they stand. */
+export interface PlacedHeights extends MeasuredHeights {
+  readonly file: string;
+  readonly line: number;
 }
 
 /** Where a measured figure stands. */
@@ -62,6 +86,17 @@ export const measuredName = (shop: string): string =>
 interface RawMeasured {
   readonly 'flipwright-measured': number;
   readonly sources: readonly RawSource[];
+  readonly 'bed-heights'?: RawBedHeights | undefined;
+}
+
+interface RawBedHeights {
+  readonly points: readonly (readonly [Written, Written, Written])[];
+  readonly gauge: Written;
+  readonly uneven: Written;
+  readonly reach: Written;
+  readonly measured: Written;
+  readonly because: string;
+  readonly was: string;
 }
 
 interface RawSource {
@@ -96,22 +131,36 @@ const SHAPE = {
       was: text(),
     }),
   ),
+  'bed-heights': optional(
+    keyed<RawBedHeights>({
+      points: listOf(threeOf(q.place())),
+      gauge: q.place(),
+      uneven: q.place(),
+      reach: q.size(),
+      measured: date(),
+      because: text(),
+      was: text(),
+    }),
+  ),
 };
 const MEASURED: Schema<RawMeasured> = keyed<RawMeasured>(SHAPE);
 const PART: Schema<Partial<RawMeasured>> = keyed<Partial<RawMeasured>>({
   'flipwright-measured': optional(SHAPE['flipwright-measured']),
   sources: optional(SHAPE.sources),
+  'bed-heights': SHAPE['bed-heights'],
 });
 
 /** What was measured, and every fault of the file; what is faulty is not among the sources. */
 export function readMeasured(file: NamedBytes): {
   readonly sources: readonly PlacedSource[];
+  readonly heights: PlacedHeights | null;
   readonly faults: readonly Fault[];
 } {
+  const nothing = { sources: [], heights: null };
   const text = textOf(file);
-  if (!text.ok) return { sources: [], faults: text.faults };
+  if (!text.ok) return { ...nothing, faults: text.faults };
   const { root, places, faults } = readYaml(file.name, text.value);
-  if (root === null) return { sources: [], faults };
+  if (root === null) return { ...nothing, faults };
   const checked = validated<RawMeasured, Partial<RawMeasured>>(MEASURED, PART, root, places);
   const all: Fault[] = [...faults, ...checked.faults];
   const seen = new Set<string>();
@@ -154,5 +203,47 @@ export function readMeasured(file: NamedBytes): {
       },
     ];
   });
-  return { sources, faults: all };
+  const raw = checked.sound['bed-heights'];
+  const heights = raw === undefined ? null : heightsFrom(raw, file.name, places);
+  if (heights !== null && (heights.points.length < FEWEST || isOnOneLine(heights)))
+    all.push({
+      file: file.name,
+      line: heights.line,
+      column: 1,
+      message: `${heights.points.length} heights ${heights.points.length < FEWEST ? 'are too few for a bed' : 'on one line do not fix a bed'}`,
+      instead: 'measure with flipwright bed again, or take bed-heights out',
+    });
+  return { sources, heights, faults: all };
+}
+
+/** Three fix a plane, and only a fourth shows that the bed is not one. */
+const FEWEST = 4;
+
+/** Whether no three of the places stand off one line by a hundredth of its length. */
+function isOnOneLine({ points }: BedHeights): boolean {
+  const from = points[0]!.at;
+  const far = points.reduce((best, { at }) =>
+    Math.hypot(at.x - from.x, at.y - from.y) > Math.hypot(best.at.x - from.x, best.at.y - from.y)
+      ? { at, heightMm: 0 }
+      : best,
+  ).at;
+  const [dx, dy] = [far.x - from.x, far.y - from.y];
+  const square = dx * dx + dy * dy;
+  return points.every(
+    ({ at }) => Math.abs(dx * (at.y - from.y) - dy * (at.x - from.x)) <= 0.01 * square,
+  );
+}
+
+function heightsFrom(raw: RawBedHeights, file: string, places: Places): PlacedHeights {
+  return {
+    points: raw.points.map(([x, y, height]) => ({ at: pointMm([x, y]), heightMm: mm(height) })),
+    gaugeSdMm: mm(raw.gauge),
+    unevenSdMm: mm(raw.uneven),
+    reachMm: mm(raw.reach),
+    measured: String(raw.measured),
+    because: raw.because,
+    was: raw.was,
+    file,
+    line: startOf(places, raw as unknown as Holder).line,
+  };
 }

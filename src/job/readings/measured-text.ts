@@ -1,5 +1,5 @@
 import { SLOPE } from '../text/slope.ts';
-import { quantityOf, type MeasuredSource } from './measured-file.ts';
+import { quantityOf, type MeasuredHeights, type MeasuredSource } from './measured-file.ts';
 
 /** A figure as the measured file has it: `0.121 per 200`, `0.013`. */
 export function figureText(of: string, value: number): string {
@@ -17,6 +17,7 @@ const MANY = 1000;
 export function measuredText(
   before: readonly MeasuredSource[],
   found: readonly MeasuredSource[],
+  heights: MeasuredHeights | null = null,
 ): string {
   const kept = before.filter(({ of }) => !found.some((one) => one.of === of));
   const sources = [...kept, ...found].sort((a, b) => (a.of < b.of ? -1 : 1));
@@ -34,8 +35,26 @@ export function measuredText(
       `    because: ${quoted(one.because)}`,
       `    was: ${quoted(one.was)}`,
     ]),
+    ...(heights === null ? [] : heightLines(heights)),
     '',
   ].join('\n');
 }
+
+/** Heights place by place: what the bed does under a part, in place of its lean and unevenness. */
+const heightLines = (heights: MeasuredHeights): readonly string[] => [
+  'bed-heights:',
+  `  measured: ${heights.measured}`,
+  `  because: ${quoted(heights.because)}`,
+  `  was: ${quoted(heights.was)}`,
+  `  gauge: ${length(heights.gaugeSdMm)} # sd of one reading`,
+  `  uneven: ${length(heights.unevenSdMm)} # sd of the bed about its plane`,
+  `  reach: ${length(heights.reachMm)} # over which it changes`,
+  '  points: # x, y, height',
+  ...heights.points.map(
+    ({ at, heightMm }) => `    - [${length(at.x)}, ${length(at.y)}, ${length(heightMm)}]`,
+  ),
+];
+
+const length = (mm: number): string => String(Number(mm.toFixed(4)) + 0);
 
 const quoted = (text: string): string => JSON.stringify(text);

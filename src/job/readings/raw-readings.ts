@@ -44,6 +44,8 @@ export interface RawTestPiece {
   readonly wall?: Written | undefined;
   readonly web?: Written | undefined;
   readonly cutter?: string | undefined;
+  /** The piece's own size by caliper, along X and along Y. */
+  readonly size?: readonly [Written, Written] | undefined;
   readonly turns: readonly RawTurn[];
 }
 

@@ -19,22 +19,16 @@ export interface Read {
 export type GaugeSd = (lengthMm: number) => number;
 
 /** What is taken when no gauge is named: a caliper (common practice, no source). */
-const UNNAMED_SD = 0.03 / Math.sqrt(3);
+export const UNNAMED_SD = 0.03 / Math.sqrt(3);
 
 /** The gauge of that name: first of the shop, then of the standards. */
 export function gaugeSdOf(context: Context, at: At, name: string | undefined): GaugeSd {
   if (name === undefined) return () => UNNAMED_SD;
+  const sd = knownGauge(context.gauges, name);
+  if (sd !== null) return sd;
   const written = Object.hasOwn(context.gauges, name) ? context.gauges[name] : undefined;
-  // Anywhere within the limits is as likely (rectangular, GUM 4.3.7).
-  if (written === undefined && isGaugeKind(name))
-    return (lengthMm) => GAUGES[name](Math.abs(lengthMm)) / Math.sqrt(3);
   const text = String(written ?? '');
-  const read = readSpread(LENGTH, LENGTH.read(text).ok ? `±${text}` : text);
-  if (written !== undefined && read.ok) {
-    const sd = sdOf(read.value.distribution);
-    return () => sd;
-  }
-  const known = [...Object.keys(context.gauges), ...Object.keys(GAUGES)];
+  const known = gaugeNames(context.gauges);
   fault(
     context,
     at,
@@ -45,6 +39,24 @@ export function gaugeSdOf(context: Context, at: At, name: string | undefined): G
   );
   return () => UNNAMED_SD;
 }
+
+/** How good the gauge of a name is; null when neither the shop nor a standard knows it for lengths. */
+export function knownGauge(gauges: Context['gauges'], name: string): GaugeSd | null {
+  const written = Object.hasOwn(gauges, name) ? gauges[name] : undefined;
+  // Anywhere within the limits is as likely (rectangular, GUM 4.3.7).
+  if (written === undefined)
+    return isGaugeKind(name) ? (lengthMm) => GAUGES[name](Math.abs(lengthMm)) / Math.sqrt(3) : null;
+  const text = String(written);
+  const read = readSpread(LENGTH, LENGTH.read(text).ok ? `±${text}` : text);
+  if (!read.ok) return null;
+  const sd = sdOf(read.value.distribution);
+  return () => sd;
+}
+
+export const gaugeNames = (gauges: Context['gauges']): readonly string[] => [
+  ...Object.keys(gauges),
+  ...Object.keys(GAUGES),
+];
 
 /** Whether a figure was read at all. */
 export const isRead = (raw: unknown): boolean =>

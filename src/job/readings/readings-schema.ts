@@ -65,6 +65,7 @@ const testPiece = keyed<RawTestPiece>({
   wall: optional(q.size()),
   web: optional(q.size()),
   cutter: optional(text()),
+  size: optional(about(pairOf(q.size()), "the piece's own size by caliper", [280.31, 180.02])),
   turns: listOf(turn),
 });
 

@@ -1,13 +1,16 @@
 import type { Distribution } from '../../num/distribution.ts';
-import type { Cutter, Shop } from '../shop.ts';
+import { bedSurface } from '../bed-surface.ts';
+import type { Bed, BedHeights, Cutter, Shop } from '../shop.ts';
 import type { Spread } from '../job.ts';
 import { note, type Context } from '../resolve/context.ts';
-import type { PlacedSource } from './measured-file.ts';
+import type { PlacedHeights, PlacedSource } from './measured-file.ts';
 import { figureText } from './measured-text.ts';
 
 /** What decides whether a measured figure still counts. */
 export interface Standing {
   readonly sources: readonly PlacedSource[];
+  /** Heights of the bed; they count when its measured lean and unevenness do. */
+  readonly heights: PlacedHeights | null;
   /** The shop file; what another file (the job) says goes before what was measured. */
   readonly shopFile: string;
   /** When the board was last changed: what was measured of the bed before is void. */
@@ -50,7 +53,43 @@ export function withMeasured(context: Context, shop: Shop, standing: Standing): 
     if (changed === null) note(context, place, `${of} is measured, and the shop has no such thing`);
     else known = changed;
   }
-  return known;
+  return withHeights(known, standing);
+}
+
+const OF_THE_BED = ['bed.lean-x', 'bed.lean-y', 'bed.unevenness'];
+
+/**
+ * The bed place by place, when its lean and unevenness count as they were measured with it. Its lean is
+ * then exactly that of the readings' plane: what is not known is in the height of each place.
+ */
+function withHeights(shop: Shop, { heights, sources }: Standing): Shop {
+  if (heights === null) return shop;
+  const counts = OF_THE_BED.every((of) => {
+    const source = sources.find((one) => one.of === of);
+    const spread = spreadIn(shop, of);
+    return (
+      source !== undefined &&
+      source.measured === heights.measured &&
+      spread?.origin.kind === 'stated' &&
+      spread.origin.file === source.file
+    );
+  });
+  return counts ? { ...shop, bed: bedWith(shop.bed, heights) } : shop;
+}
+
+/** A bed with heights place by place in place of lean and unevenness. */
+export function bedWith(bed: Bed, heights: BedHeights): Bed {
+  const { plane } = bedSurface(heights);
+  const exactly = (spread: Spread, value: number): Spread => ({
+    ...spread,
+    distribution: { kind: 'exactly', value },
+  });
+  return {
+    ...bed,
+    heights,
+    leanX: exactly(bed.leanX, plane.perX),
+    leanY: exactly(bed.leanY, plane.perY),
+  };
 }
 
 type Change = (spread: Spread) => Spread;

@@ -4,6 +4,7 @@ import { readJob } from '../../../src/job/read.ts';
 import {
   measuredName,
   readMeasured,
+  type MeasuredHeights,
   type MeasuredSource,
 } from '../../../src/job/readings/measured-file.ts';
 import { measuredText } from '../../../src/job/readings/measured-text.ts';
@@ -109,5 +110,60 @@ describe('the measured file', () => {
   ])('says what is wrong when %s is written %s', (from, to, message) => {
     const read = readWith(otherwise(measuredText([], [LEAN]), from, to));
     expect(read.ok ? [] : read.faults.map(faultText).join('\n')).toMatch(message);
+  });
+});
+
+describe('heights of the bed in the measured file', () => {
+  const LEVEL: MeasuredSource = { ...BED, value: 0 };
+  const THREE: readonly MeasuredSource[] = [
+    { ...BED },
+    { ...LEVEL, of: 'bed.lean-y' },
+    { ...LEVEL, of: 'bed.unevenness', was: '±0.05' },
+  ];
+  const HEIGHTS: MeasuredHeights = {
+    points: [
+      [50, 50, 0],
+      [550, 50, 0.1],
+      [50, 350, -0.05],
+      [550, 350, 0.12],
+      [300, 200, 0.2],
+    ].map(([x, y, heightMm]) => ({ at: { x: x!, y: y! }, heightMm: heightMm! })),
+    gaugeSdMm: 0.006,
+    unevenSdMm: 0.08,
+    reachMm: 250,
+    measured: '2026-11-20',
+    because: '5 heights',
+    was: 'three figures',
+  };
+
+  it('are read back as they were written, and stand in for lean and unevenness', () => {
+    const text = measuredText([], THREE, HEIGHTS);
+    const { heights, faults } = readMeasured({ name: 'm.yaml', bytes: bytes(text) });
+    expect(faults).toEqual([]);
+    expect(heights).toMatchObject(HEIGHTS);
+    const { bed } = soundWith(text).job.shop;
+    expect(bed.heights!.points).toHaveLength(5);
+    expect(bed.leanX.distribution.kind).toBe('exactly');
+  });
+
+  it('count no longer when the shop says something else of the bed, or the board was re-surfaced', () => {
+    const text = measuredText([], THREE, HEIGHTS);
+    const said = (line: string): string => otherwise(SHOP, 'bed:\n', `bed:\n  ${line}\n`);
+    const other = soundWith(text, said('lean-x: ±0.1 per 200'));
+    expect(other.job.shop.bed.heights).toBeUndefined();
+    expect(other.notes.map(noteText).join()).toMatch(/says ±0\.1 per 200 by now/);
+    const skimmed = said('resurfaced: 2026-11-21');
+    expect(soundWith(text, skimmed).job.shop.bed.heights).toBeUndefined();
+  });
+
+  it('are refused when they fix no bed', () => {
+    const few = { ...HEIGHTS, points: HEIGHTS.points.slice(0, 3) };
+    const faultsOf = (heights: MeasuredHeights): string =>
+      readMeasured({ name: 'm.yaml', bytes: bytes(measuredText([], THREE, heights)) })
+        .faults.map(faultText)
+        .join();
+    expect(faultsOf(few)).toMatch(/m\.yaml:\d+:1: 3 heights are too few for a bed/);
+    const line = HEIGHTS.points.map((one, k) => ({ ...one, at: { x: 10 * k, y: 20 * k } }));
+    expect(faultsOf({ ...HEIGHTS, points: line })).toMatch(/on one line/);
   });
 });

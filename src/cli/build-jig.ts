@@ -8,7 +8,9 @@ import { partFacets, type JigPart } from '../jig/parts/part.ts';
 import { partsOf } from '../jig/parts/parts-of.ts';
 import { sideBySide } from '../jig/parts/print-bed.ts';
 import { plateDrawing } from '../jig/plate/plate-drawing.ts';
-import { programsOf, type ProgramsAnswer } from '../jig/program/programs-of.ts';
+import type { Program } from '../jig/program/program.ts';
+import { writtenClash } from '../jig/program/read-back.ts';
+import { programsOf, type PlannedProgram, type ProgramsAnswer } from '../jig/program/programs-of.ts';
 import { facetsOf, solidOf, solidOfFacets } from '../jig/solid.ts';
 import type { StopPart } from '../jig/stop-part.ts';
 import { testPiece } from '../jig/test-piece/layout.ts';
@@ -19,6 +21,7 @@ import { partPicture } from '../sheet/part-picture.ts';
 import { programPicture } from '../sheet/program-picture.ts';
 import { testPieceCard } from '../sheet/test-piece-card.ts';
 import type { Placings } from '../sweep/clearances.ts';
+import { readProgram } from '../sweep/program/read.ts';
 import type { BuildGroup } from './build-groups.ts';
 import { Refusal } from './exit.ts';
 import type { NewFile } from './write-together.ts';
@@ -153,7 +156,6 @@ function allTogether(
 
 function programMade(job: Job, { cut, air }: ProgramsAnswer['programs'][number]): Made {
   const { program, bodies } = cut;
-  const { units } = job.shop;
   return made(
     {
       name: program.name,
@@ -164,9 +166,19 @@ function programMade(job: Job, { cut, air }: ProgramsAnswer['programs'][number])
     },
     [program, air].map((one) => ({
       name: `${fileNameOf(one.name, 'program')}.nc`,
-      bytes: rs274Of(one, units),
+      bytes: writtenOf(job, one, cut),
     })),
   );
+}
+
+/** The text, once a reader of its own has gone its whole way past everything on the bed. @throws Refusal at a clash. */
+function writtenOf(job: Job, program: Program, { cutter, bodies }: PlannedProgram): string {
+  const { units } = job.shop;
+  const text = rs274Of(program, units);
+  const clash = writtenClash(job, program, cutter, bodies, readProgram(text, { units }));
+  if (clash !== null)
+    throw new Refusal(`${job.name}: ${clash.because}; what would fit: ${clash.wouldFit}`);
+  return text;
 }
 
 /** The card that the test piece is read by; its programs have been made by then. */

@@ -8,9 +8,14 @@ import { partFacets, type JigPart } from '../jig/parts/part.ts';
 import { partsOf } from '../jig/parts/parts-of.ts';
 import { sideBySide } from '../jig/parts/print-bed.ts';
 import { plateDrawing } from '../jig/plate/plate-drawing.ts';
+import type { InBed } from '../jig/program/in-bed.ts';
 import type { Program } from '../jig/program/program.ts';
 import { writtenClash } from '../jig/program/read-back.ts';
-import { programsOf, type PlannedProgram, type ProgramsAnswer } from '../jig/program/programs-of.ts';
+import {
+  programsOf,
+  type PlannedProgram,
+  type ProgramsAnswer,
+} from '../jig/program/programs-of.ts';
 import { facetsOf, solidOf, solidOfFacets } from '../jig/solid.ts';
 import type { StopPart } from '../jig/stop-part.ts';
 import { testPiece } from '../jig/test-piece/layout.ts';
@@ -43,11 +48,12 @@ export function buildJig(
   stopPictures: readonly string[],
   groups: ReadonlySet<BuildGroup>,
   version: string,
+  bed: InBed,
 ): JigBuilt {
   const parts = partsOf(job, stops);
   if (parts.kind === 'cannot')
     throw new Refusal(`${job.name}: ${parts.because}; what would fit: ${parts.wouldFit}`);
-  const programs = programsOf(job, placings, stops);
+  const programs = programsOf(job, placings, stops, bed);
   const asked = programs.refused.find(({ wanted }) => wanted === 'asked for');
   if (asked !== undefined)
     throw new Refusal(`${job.name}: ${asked.because}; what would fit: ${asked.wouldFit}`);

@@ -5,12 +5,14 @@ import { figure, type Cannot, type Step } from '../answer.ts';
 import { given } from '../parts/size.ts';
 import { testPiece } from '../test-piece/layout.ts';
 import { testPrograms } from '../test-piece/programs.ts';
+import { dowelHolesIn } from '../../job/located.ts';
 import type { Placings } from '../../sweep/clearances.ts';
 import type { StopPart } from '../stop-part.ts';
 import { bodiesOf } from '../stops.ts';
 import { airCut } from './air-cut.ts';
 import { programClash } from './check.ts';
 import { dowelGrid } from './dowel-grid.ts';
+import { emptyBed, type InBed } from './in-bed.ts';
 import { boreDowelHoles } from './dowel-holes.ts';
 import { millStops } from './mill-stops.ts';
 import { borePinHoles } from './pin-holes.ts';
@@ -46,14 +48,18 @@ export function programsOf(
   job: Job,
   placings: Placings,
   stops: readonly StopPart[],
+  bed: InBed = emptyBed,
 ): ProgramsAnswer {
   const bodies = stops.flatMap(bodiesOf);
   const wishes: Wish[] = [];
   if (job.locating === 'stops') wishes.push(...forStops(job, stops, bodies));
   const dowels = boreDowelHoles(job, placings);
-  if (dowels !== null) wishes.push({ step: onEmptyBed(dowels), wanted: 'follows' });
+  if (dowels !== null) wishes.push({ step: underClamps(job, dowels, bed), wanted: 'follows' });
   if (job.jig['dowel-grid'] !== undefined)
-    wishes.push({ step: onEmptyBed(dowelGrid(job, job.jig['dowel-grid'])), wanted: 'asked for' });
+    wishes.push({
+      step: onEmptyBed(dowelGrid(job, job.jig['dowel-grid'], bed)),
+      wanted: 'asked for',
+    });
   if (job.jig.skim !== undefined) wishes.push({ step: skimming(job), wanted: 'asked for' });
   wishes.push(
     ...testing(job, placings, stops, bodies).map((step) => ({
@@ -113,6 +119,49 @@ const onEmptyBed = (
   step: Step<{ readonly program: Program; readonly cutter: Cutter }>,
 ): Step<PlannedProgram> =>
   step.kind === 'cannot' ? step : { kind: 'made', value: { ...step.value, bodies: [] } };
+
+/** Holes that are bored through the blank are bored while it is held down for the first placing. */
+const underClamps = (
+  job: Job,
+  step: Step<{ readonly program: Program; readonly cutter: Cutter }>,
+  bed: InBed,
+): Step<PlannedProgram> =>
+  step.kind === 'cannot' || dowelHolesIn(job)?.drilled !== 'with-the-blank'
+    ? onEmptyBed(step)
+    : {
+        kind: 'made',
+        value: clamped(step.value, bed.clamps?.[job.first === 'front' ? 'frontUp' : 'backUp']),
+      };
+
+/** The program among the clamps of its placing, high enough over them; null: nobody planned any. */
+export function clamped(
+  { program, cutter }: { readonly program: Program; readonly cutter: Cutter },
+  clamps: readonly Body[] | undefined,
+  bodies: readonly Body[] = [],
+): PlannedProgram {
+  const here = [...bodies, ...(clamps ?? [])];
+  const highestMm = here.reduce((most, body) => Math.max(most, body.highMm), program.highestMm);
+  const byMm = highestMm - program.highestMm;
+  return {
+    cutter,
+    bodies: here,
+    program: {
+      ...program,
+      highestMm,
+      safeMm: program.safeMm + byMm,
+      witness: {
+        ...program.witness,
+        at: { ...program.witness.at, z: program.witness.at.z + byMm },
+      },
+      cautions: [
+        ...program.cautions,
+        clamps === undefined
+          ? 'Clamps are not known to this program. Keep them clear of its whole way.'
+          : 'It was checked against the clamps of the hold-down plan, where they stand there.',
+      ],
+    },
+  };
+}
 
 function skimming(job: Job): Step<PlannedProgram> {
   const cutter = skimmingCutter(job);

@@ -36,9 +36,7 @@ export function writtenClash(
   });
   const low = read.moves.find((move) => isLowRapid(move, program.safeMm - program.zeroHighMm));
   if (low !== undefined) return ours(`goes fast below its safe height in line ${low.line}`);
-  const way = read.moves.flatMap((move) =>
-    placesAlong(move, stopNumbers.chordMm).map(onBed),
-  );
+  const way = read.moves.flatMap((move) => placesAlong(move, stopNumbers.chordMm).map(onBed));
   const planned = wayOf(program).map((p) => ({
     x: p.x + program.zeroAt.x,
     y: p.y + program.zeroAt.y,

@@ -18,6 +18,11 @@ const ABOUT: Readonly<Record<keyof typeof JIG_SIZES, string>> = {
   'wedge-pair': 'wedges that push the blank against the stops',
   'shim-pads': 'pads of rising thickness',
   'test-piece': 'a piece that reads front against back, with its programs',
+  'waste-combs': 'combs in the waste of the first part, with their programs',
+  'steel-buttons': 'steel pins in grooves of the stops instead of printed buttons',
+  'nest-frame': 'a frame to print, or to cut from sheet, in which the blank lies',
+  'cam-base': 'plates with a captive nut on which cams turn, where no insert suits',
+  'stops-from-sheet': 'programs that cut the stops from sheet',
   template: 'the bed on paper, 1:1, with holes and stops',
   skim: 'a program that skims the spoilboard level',
 };

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { checkMesh } from '../../../src/jig/mesh.ts';
 import { camClamp } from '../../../src/jig/parts/cam-clamp.ts';
-import { columnName, dowelBoard } from '../../../src/jig/parts/dowel-board.ts';
+import { dowelBoard } from '../../../src/jig/parts/dowel-board.ts';
+import { columnName } from '../../../src/jig/parts/numbered-grid.ts';
 import { drillGuide } from '../../../src/jig/parts/drill-guide.ts';
 import { partFacets } from '../../../src/jig/parts/part.ts';
 import { partsOf } from '../../../src/jig/parts/parts-of.ts';

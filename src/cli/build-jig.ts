@@ -16,7 +16,8 @@ import {
   type PlannedProgram,
   type ProgramsAnswer,
 } from '../jig/program/programs-of.ts';
-import { facetsOf, solidOf, solidOfFacets } from '../jig/solid.ts';
+import { solidOf, solidOfFacets } from '../jig/solid.ts';
+import { stopFacets, stopSolid } from '../jig/stop-solid.ts';
 import type { StopPart } from '../jig/stop-part.ts';
 import { testPiece } from '../jig/test-piece/layout.ts';
 import type { Job } from '../job/job.ts';
@@ -107,7 +108,7 @@ function stopMade(stop: StopPart, picture: string): Made {
       notes: stop.notes,
       picture: { html: picture },
     },
-    [{ name: `${fileNameOf(stop.name)}.stl`, bytes: stlOf(solidOf(stop.profile)) }],
+    [{ name: `${fileNameOf(stop.name)}.stl`, bytes: stlOf(stopSolid(stop)) }],
   );
 }
 
@@ -142,7 +143,7 @@ function allTogether(
   parts: readonly JigPart[],
 ): readonly Made[] {
   const all = [
-    ...stops.map(({ name, profile }) => ({ name, facets: facetsOf(solidOf(profile)) })),
+    ...stops.map((stop) => ({ name: stop.name, facets: stopFacets(stop) })),
     ...parts.map((part) => ({ name: part.name, facets: partFacets(part) })),
   ];
   if (all.length === 0) return [];

@@ -5,6 +5,7 @@ import { cornerInLayout } from './corner-frame.ts';
 import { layoutOnBed } from '../setup/place.ts';
 import type { ScrewFit } from './screw-holes.ts';
 import { stopNumbers } from './numbers.ts';
+import { pinNotes } from './steel-buttons.ts';
 import type { StandingPiece } from './standing.ts';
 import type { StopHeights } from './stop-heights.ts';
 
@@ -25,6 +26,7 @@ export function notesOn(
       ? [`It is ${mm(longMm)} long: lay it across a small printer's bed, or check that it fits.`]
       : []),
     setting(job, heights, fit),
+    ...pinNotes(one.piece, heights.band.highMm),
     ...one.seats
       .filter((seat) => seat.insert === null)
       .map((seat) => {

@@ -93,6 +93,8 @@ export const JIG_SIZES = {
     diameter: length(10, 'of the pins'),
     clearance: gap(0.1, 'groove over pin, on the diameter'),
   },
+  /** All its sizes follow from the fence of the job. */
+  'fence-stop': {},
   'nest-frame': {
     thick: length(null, 'left out, as high as the walls of the nest'),
     rim: length(25, 'of board round the nest'),

@@ -45,7 +45,8 @@ export function facetsWithFoot(plate: Plate, footMm: number): readonly Facet[] {
   ];
 }
 
-function sinkFacets(sink: Sink, fromMm: number, topMm: number): readonly Facet[] {
+/** Walls and floor of what is open at `fromMm` in a body whose top is at `topMm`. */
+export function sinkFacets(sink: Sink, fromMm: number, topMm: number): readonly Facet[] {
   const { loop, islands, depthMm, within } = sink;
   const floorMm = depthMm === null ? 0 : topMm - depthMm;
   invariant(floorMm >= 0 && floorMm < fromMm, `a hole from ${fromMm} to ${floorMm}`);

@@ -39,6 +39,8 @@ export type SeatShape =
 export interface Lettering {
   readonly words: string;
   readonly at: Xy;
+  /** `up`: turned by a quarter, counter-clockwise about `at`. */
+  readonly runs?: 'right' | 'up';
   readonly heightMm: number;
   readonly strokeMm: number;
   readonly depthMm: number;
@@ -95,7 +97,8 @@ export function hexagon(at: Xy, acrossFlatsMm: number): readonly Xy[] {
   }));
 }
 
-function wordSinks(lettering: Lettering): readonly Sink[] {
+/** The strokes of some words, as what is cut out of the top. */
+export function wordSinks(lettering: Lettering): readonly Sink[] {
   const strokes = strokesOf(lettering).flatMap((line) =>
     line.slice(1).map((to, i): Outline<'corner'> => {
       const from = line[i]!;

@@ -19,6 +19,9 @@ import {
 import { solidOf, solidOfFacets } from '../jig/solid.ts';
 import { stopFacets, stopSolid } from '../jig/stop-solid.ts';
 import type { StopPart } from '../jig/stop-part.ts';
+import type { Step } from '../jig/answer.ts';
+import type { TestPiece } from '../jig/test-piece/test-piece.ts';
+import { wasteCombs } from '../jig/test-piece/waste-combs.ts';
 import { testPiece } from '../jig/test-piece/layout.ts';
 import type { Job } from '../job/job.ts';
 import { bedTemplate } from '../sheet/bed-template.ts';
@@ -51,7 +54,7 @@ export function buildJig(
   version: string,
   bed: InBed,
 ): JigBuilt {
-  const parts = partsOf(job, stops);
+  const parts = partsOf(job, placings, stops);
   if (parts.kind === 'cannot')
     throw new Refusal(`${job.name}: ${parts.because}; what would fit: ${parts.wouldFit}`);
   const programs = programsOf(job, placings, stops, bed);
@@ -188,22 +191,32 @@ function writtenOf(job: Job, program: Program, { cutter, bodies }: PlannedProgra
   return text;
 }
 
-/** The card that the test piece is read by; its programs have been made by then. */
+/** The cards that combs are read by; their programs have been made by then. */
 function cardMade(job: Job, stops: readonly StopPart[], version: string): readonly Made[] {
-  const sizes = job.jig['test-piece'];
-  const piece = sizes === undefined ? null : testPiece(job, stops, sizes);
-  if (piece?.kind !== 'made') return [];
+  const own = job.jig['test-piece'];
+  const waste = job.jig['waste-combs'];
+  const card = (what: string, file: string, piece: Step<TestPiece>): readonly Made[] =>
+    piece.kind === 'cannot'
+      ? []
+      : [
+          made(
+            {
+              name: `reading card of the ${what}`,
+              count: 1,
+              purpose: `Where to measure the ${what}, and what the readings say.`,
+              notes: [],
+              picture: null,
+            },
+            [{ name: file, bytes: testPieceCard(job, piece.value, version) }],
+          ),
+        ];
   return [
-    made(
-      {
-        name: 'reading card of the test piece',
-        count: 1,
-        purpose: 'Where to measure the test piece, and what the readings say.',
-        notes: [],
-        picture: null,
-      },
-      [{ name: 'test-piece-card.html', bytes: testPieceCard(job, piece.value, version) }],
-    ),
+    ...(own === undefined
+      ? []
+      : card('test piece', 'test-piece-card.html', testPiece(job, stops, own))),
+    ...(waste === undefined
+      ? []
+      : card('combs in the waste', 'waste-combs-card.html', wasteCombs(job, waste))),
   ];
 }
 

@@ -1,6 +1,7 @@
 import { bodiesOf } from '../jig/stops.ts';
 import { fileNameOf } from '../export/plain-words.ts';
 import type { StopPart } from '../jig/stop-part.ts';
+import { fenceAlone } from '../jig/fence-job.ts';
 import type { Holding } from '../job/holding.ts';
 import type { Job } from '../job/job.ts';
 import { placingsOf } from '../setup/place.ts';
@@ -39,8 +40,9 @@ export async function buildJob(
   around: Surroundings,
   groups: ReadonlySet<BuildGroup>,
 ): Promise<Built> {
-  const stops = job.locating === 'stops' ? stopsFor(job) : null;
-  const placings = stops?.placings ?? placingsOf(job);
+  const stopped = job.locating === 'stops' ? job : job.jig['fence-stop'] && fenceAlone(job);
+  const stops = stopped ? stopsFor(stopped) : null;
+  const placings = placingsOf(job);
   const parts = stops?.parts ?? [];
   // Drawing a solid is most of the work: once for the sheet and for the page of what was built.
   const stopPictures = parts.map((part) => stopPicture(part, STOP_PICTURE_MM, job.shop.units));

@@ -3,10 +3,13 @@ import { unreachable } from '../../num/invariant.ts';
 import type { Body } from '../../sweep/body.ts';
 import { figure, type Cannot, type Step } from '../answer.ts';
 import { given } from '../parts/size.ts';
+import { fenceAlone } from '../fence-job.ts';
 import { testPiece } from '../test-piece/layout.ts';
+import { wasteCombs } from '../test-piece/waste-combs.ts';
 import { testPrograms } from '../test-piece/programs.ts';
 import { dowelHolesIn } from '../../job/located.ts';
 import type { Placings } from '../../sweep/clearances.ts';
+import { cutNest } from '../nest/nest-program.ts';
 import type { StopPart } from '../stop-part.ts';
 import { bodiesOf } from '../stops.ts';
 import { airCut } from './air-cut.ts';
@@ -17,6 +20,7 @@ import { boreDowelHoles } from './dowel-holes.ts';
 import { millStops } from './mill-stops.ts';
 import { borePinHoles } from './pin-holes.ts';
 import type { Program } from './program.ts';
+import { stopFromSheet } from './stop-from-sheet.ts';
 import { skim, skimmingCutter } from './skim.ts';
 
 /** A program and what stands on the bed while it runs. */
@@ -52,17 +56,34 @@ export function programsOf(
 ): ProgramsAnswer {
   const bodies = stops.flatMap(bodiesOf);
   const wishes: Wish[] = [];
-  if (job.locating === 'stops') wishes.push(...forStops(job, stops, bodies));
+  const stopped = job.locating === 'stops' ? job : fenceAlone(job);
+  if (stopped !== null && stops.length > 0) wishes.push(...forStops(stopped, stops, bodies));
   const dowels = boreDowelHoles(job, placings);
   if (dowels !== null) wishes.push({ step: underClamps(job, dowels, bed), wanted: 'follows' });
+  const nest = cutNest(job, placings);
+  if (nest !== null) wishes.push({ step: onEmptyBed(nest), wanted: 'follows' });
   if (job.jig['dowel-grid'] !== undefined)
     wishes.push({
       step: onEmptyBed(dowelGrid(job, job.jig['dowel-grid'], bed)),
       wanted: 'asked for',
     });
+  const sheet = job.jig['stops-from-sheet'];
+  if (sheet !== undefined)
+    wishes.push(
+      ...stops.map((stop) => ({
+        step: onEmptyBed(stopFromSheet(job, stop, sheet)),
+        wanted: 'asked for' as const,
+      })),
+    );
   if (job.jig.skim !== undefined) wishes.push({ step: skimming(job), wanted: 'asked for' });
   wishes.push(
     ...testing(job, placings, stops, bodies).map((step) => ({
+      step,
+      wanted: 'asked for' as const,
+    })),
+  );
+  wishes.push(
+    ...combing(job, placings, stops, bodies, bed).map((step) => ({
       step,
       wanted: 'asked for' as const,
     })),
@@ -192,6 +213,27 @@ function testing(
         kind: 'made',
         value: { program, cutter: piece.value.cutter, bodies },
       }));
+}
+
+/** Combs in the waste, cut while the clamps of the part itself stand. */
+function combing(
+  job: Job,
+  placings: Placings,
+  stops: readonly StopPart[],
+  bodies: readonly Body[],
+  bed: InBed,
+): readonly Step<PlannedProgram>[] {
+  const sizes = job.jig['waste-combs'];
+  if (sizes === undefined) return [];
+  const piece = wasteCombs(job, sizes);
+  if (piece.kind === 'cannot') return [piece];
+  const { cutter } = piece.value;
+  const programs = testPrograms(job, placings, stops, piece.value, 'the first part');
+  if (programs.kind === 'cannot') return [programs];
+  return programs.value.map((program, i) => ({
+    kind: 'made',
+    value: clamped({ program, cutter }, bed.clamps?.[i === 0 ? 'frontUp' : 'backUp'], bodies),
+  }));
 }
 
 /** Common practice, no source. */

@@ -9,7 +9,7 @@ import { partsOf } from '../../../src/jig/parts/parts-of.ts';
 import { strapClamp } from '../../../src/jig/parts/strap-clamp.ts';
 import { wedgePair } from '../../../src/jig/parts/wedge-pair.ts';
 import { defaultJigSizes as sizes } from '../../../src/job/jig-sizes.ts';
-import { aJob } from '../a-job.ts';
+import { aJob, placed } from '../a-job.ts';
 import { expectLawfulPlate } from '../plate/laws.ts';
 import { madeOf, partsOf as stopsOf } from '../program/some-programs.ts';
 import { expectAnyPartLawful } from './any-part.ts';
@@ -32,14 +32,14 @@ describe('every part of the jig', () => {
   };
 
   it('is a sound solid with its defaults, and has its own name', async () => {
-    const parts = madeOf(partsOf({ ...job, jig }, pinned));
+    const parts = madeOf(partsOf({ ...job, jig }, placed(job), pinned));
     expect(parts).toHaveLength(13);
     expect(new Set(parts.map(({ name }) => name)).size).toBe(13);
     for (const part of parts) await expectLawfulPart(part);
   });
 
   it('is left out when nobody asks for it', () => {
-    expect(madeOf(partsOf(job, stops))).toEqual([]);
+    expect(madeOf(partsOf(job, placed(job), stops))).toEqual([]);
   });
 
   it('is sound or refused with what would fit, whatever its sizes', async () => {

@@ -41,8 +41,8 @@ export async function buildJob(
   groups: ReadonlySet<BuildGroup>,
 ): Promise<Built> {
   const stopped = job.locating === 'stops' ? job : job.jig['fence-stop'] && fenceAlone(job);
-  const stops = stopped ? stopsFor(stopped) : null;
   const placings = placingsOf(job);
+  const stops = stopped ? stopsFor(stopped, placings) : null;
   const parts = stops?.parts ?? [];
   // Drawing a solid is most of the work: once for the sheet and for the page of what was built.
   const stopPictures = parts.map((part) => stopPicture(part, STOP_PICTURE_MM, job.shop.units));

@@ -6,11 +6,13 @@ import { placingsOf } from '../setup/place.ts';
 import { Refusal } from './exit.ts';
 
 /** The placings and their stops. @throws Refusal when no stop can be made, saying what would fit. */
-export function stopsFor(job: StopsJob): {
+export function stopsFor(
+  job: StopsJob,
+  placings = placingsOf(job),
+): {
   readonly placings: ReturnType<typeof placingsOf>;
   readonly parts: readonly StopPart[];
 } {
-  const placings = placingsOf(job);
   const stops = stopsOf(job, placings);
   if (stops.kind === 'cannot') {
     throw new Refusal(

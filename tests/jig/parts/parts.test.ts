@@ -138,16 +138,16 @@ describe('a dowel board', () => {
   });
 
   it('of 300 holes takes well under a second', () => {
-    const began = performance.now();
+    const began = process.cpuUsage();
     const [board] = madeOf(
       dowelBoard(job, { ...sizes('dowel-board'), pitch: 16, columns: 20, rows: 15, thick: 12 }),
     );
     const facets = partFacets(board!);
-    const took = performance.now() - began;
+    const { user } = process.cpuUsage(began);
     expect(checkMesh(facets).openEdgeCount).toBe(0);
     expect(facets.length).toBeGreaterThan(10_000);
-    // Slow machines are given five times the second that is promised.
-    expect(took).toBeLessThan(5000);
+    // Processor time, so that a busy machine counts for nothing; a slow one is given twice the second.
+    expect(user / 1e6).toBeLessThan(2);
   });
 
   it('calls its columns as a table does', () => {

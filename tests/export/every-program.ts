@@ -33,7 +33,7 @@ export const everyKind: readonly Job[] = [
     jig: {
       'steel-buttons': sizes('steel-buttons'),
       'stops-from-sheet': sizes('stops-from-sheet'),
-      'dowel-grid': sizes('dowel-grid'),
+      'dowel-grid': { ...sizes('dowel-grid'), 'first-x': 50, 'first-y': 50 },
       'waste-combs': { tooth: 8, slot: 8, deep: 14 },
     },
   },

@@ -11,29 +11,16 @@ import { toeClamp } from '../../../src/jig/parts/toe-clamp.ts';
 import { wedgePair } from '../../../src/jig/parts/wedge-pair.ts';
 import { defaultJigSizes as sizes } from '../../../src/job/jig-sizes.ts';
 import { evenly } from '../../plane/evenly.ts';
-import type { Job } from '../../../src/job/job.ts';
 import { placingsOf } from '../../../src/setup/place.ts';
 import { camBase } from '../../../src/jig/parts/cam-base.ts';
 import { nestFrame } from '../../../src/jig/parts/nest-frame.ts';
-import { aJob, flat6 } from '../a-job.ts';
+import { aJob } from '../a-job.ts';
+import { nested } from './every-part.ts';
 import { partsOf as stopsOf } from '../program/some-programs.ts';
 import { expectLawfulPart } from './laws.ts';
 
 const job = aJob();
 const stops = stopsOf(job);
-const nested: Job = {
-  ...job,
-  locating: 'nest',
-  nest: {
-    around: null,
-    clearance: { ...job.stops.seatGap, distribution: { kind: 'exactly', value: 0.2 } },
-    cutter: flat6,
-    wallMm: 10,
-    takeUp: 'left',
-    seatGap: job.stops.seatGap,
-    laid: job.stops.seatGap,
-  },
-};
 const share = evenly(0.3, 2.5);
 
 /** Lengths times some shares; counts as they are. */

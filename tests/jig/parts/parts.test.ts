@@ -12,6 +12,7 @@ import { defaultJigSizes as sizes } from '../../../src/job/jig-sizes.ts';
 import { aJob, placed } from '../a-job.ts';
 import { expectLawfulPlate } from '../plate/laws.ts';
 import { madeOf, partsOf as stopsOf } from '../program/some-programs.ts';
+import { everyPart } from './every-part.ts';
 import { expectAnyPartLawful } from './any-part.ts';
 import { expectLawfulPart } from './laws.ts';
 
@@ -20,21 +21,10 @@ const stops = stopsOf(job);
 const pinned = stopsOf(aJob({ made: 'on-bed-pins' }));
 
 describe('every part of the jig', () => {
-  const jig = {
-    'dowel-board': sizes('dowel-board'),
-    'drill-guide': sizes('drill-guide'),
-    'strap-clamp': sizes('strap-clamp'),
-    'step-block': sizes('step-block'),
-    'toe-clamp': sizes('toe-clamp'),
-    'cam-clamp': sizes('cam-clamp'),
-    'wedge-pair': sizes('wedge-pair'),
-    'shim-pads': sizes('shim-pads'),
-  };
-
   it('is a sound solid with its defaults, and has its own name', async () => {
-    const parts = madeOf(partsOf({ ...job, jig }, placed(job), pinned));
-    expect(parts).toHaveLength(13);
-    expect(new Set(parts.map(({ name }) => name)).size).toBe(13);
+    const parts = everyPart();
+    expect(parts).toHaveLength(15);
+    expect(new Set(parts.map(({ name }) => name)).size).toBe(15);
     for (const part of parts) await expectLawfulPart(part);
   });
 

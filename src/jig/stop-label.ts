@@ -14,7 +14,7 @@ import type { Lettering } from './plate/plate.ts';
 const HEIGHTS_MM = [6, 5, 4];
 const CLEAR_MM = 2;
 /** Steps in which a free place is looked for, mm. */
-const STEP_MM = 1;
+const STEP_MM = 2;
 /** A longer name is cut off. */
 const MOST_LETTERS = 16;
 

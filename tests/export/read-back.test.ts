@@ -25,7 +25,7 @@ describe('the written text of a program, read back', () => {
   const dive = /^G1 Z10( F600)?$/m;
 
   it.each([
-    ['a line that nobody understands', `${text}`.replace('G17', 'G68 X1'), /has in line \d+: G68/],
+    ['a line that nobody understands', text.replace('G17', 'G68 X1'), /has in line \d+: G68/],
     ['a fast move into the bed', text.replace(dive, 'G0 Z10'), /goes fast below its safe height/],
     ['a place that is off', text.replaceAll(/ X277\b/g, ' X270'), /off its plan along X/],
     [

@@ -30,8 +30,9 @@ describe('stops with steel pins for buttons', () => {
       for (const { at } of placed(job).frontUp.contacts.filter(({ id }) => ids.includes(id))) {
         // With its pin in, the stop touches there; printed, it stands 3 back, and 10 at the groove.
         expect(toEdgeMm(at, part.body.outline)).toBeLessThan(1e-9);
-        const [x, y] = at.y === 0 ? [0, -1] : at.x === 0 ? [-1, 0] : [1, 0];
-        const axis = { x: at.x + 5 * x!, y: at.y + 5 * y! };
+        const [x, y] =
+          at.y === 0 ? ([0, -1] as const) : at.x === 0 ? ([-1, 0] as const) : ([1, 0] as const);
+        const axis = { x: at.x + 5 * x, y: at.y + 5 * y };
         expect(isInside(axis, level.outline)).toBe(false);
         // A pin of 10 in a groove of 10.1: no chord of it is nearer than 5 less the chord's own 0.02.
         expect(toEdgeMm(axis, level.outline)).toBeGreaterThan(5 - 0.02);

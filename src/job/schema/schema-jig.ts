@@ -34,7 +34,10 @@ export const jig: Schema<RawJig> = keyed<RawJig>(
     Object.entries(JIG_SIZES).map(([part, sizes]) => [
       part,
       optional(
-        about(wish(part, sizes), `${ABOUT[part as keyof typeof JIG_SIZES]}: yes${Object.keys(sizes).length === 0 ? '' : ', or its sizes'}`),
+        about(
+          wish(part, sizes),
+          `${ABOUT[part as keyof typeof JIG_SIZES]}: yes${Object.keys(sizes).length === 0 ? '' : ', or its sizes'}`,
+        ),
       ),
     ]),
   ) as unknown as { [P in keyof RawJig]-?: Schema<RawJig[P]> },
@@ -45,7 +48,7 @@ function wish(part: string, sizes: Readonly<Record<string, JigSize>>): Schema<Ra
     Object.entries(sizes).map(([key, size]) => [key, optional(sizeOf(size))]),
   );
   const [first] = Object.entries(sizes);
-  if (first === undefined) return yesOrNo() as Schema<RawJigPart>;
+  if (first === undefined) return yesOrNo();
   return either(
     keyed<Exclude<RawJigPart, string | boolean>>(shape as never),
     yesOrNo(),

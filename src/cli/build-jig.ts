@@ -8,9 +8,20 @@ import { partFacets, type JigPart } from '../jig/parts/part.ts';
 import { partsOf } from '../jig/parts/parts-of.ts';
 import { sideBySide } from '../jig/parts/print-bed.ts';
 import { plateDrawing } from '../jig/plate/plate-drawing.ts';
-import { programsOf, type ProgramsAnswer } from '../jig/program/programs-of.ts';
-import { facetsOf, solidOf, solidOfFacets } from '../jig/solid.ts';
+import type { InBed } from '../jig/program/in-bed.ts';
+import type { Program } from '../jig/program/program.ts';
+import { writtenClash } from '../jig/program/read-back.ts';
+import {
+  programsOf,
+  type PlannedProgram,
+  type ProgramsAnswer,
+} from '../jig/program/programs-of.ts';
+import { solidOf, solidOfFacets } from '../jig/solid.ts';
+import { stopFacets, stopSolid } from '../jig/stop-solid.ts';
 import type { StopPart } from '../jig/stop-part.ts';
+import type { Step } from '../jig/answer.ts';
+import type { TestPiece } from '../jig/test-piece/test-piece.ts';
+import { wasteCombs } from '../jig/test-piece/waste-combs.ts';
 import { testPiece } from '../jig/test-piece/layout.ts';
 import type { Job } from '../job/job.ts';
 import { bedTemplate } from '../sheet/bed-template.ts';
@@ -19,6 +30,7 @@ import { partPicture } from '../sheet/part-picture.ts';
 import { programPicture } from '../sheet/program-picture.ts';
 import { testPieceCard } from '../sheet/test-piece-card.ts';
 import type { Placings } from '../sweep/clearances.ts';
+import { readProgram } from '../sweep/program/read.ts';
 import type { BuildGroup } from './build-groups.ts';
 import { Refusal } from './exit.ts';
 import type { NewFile } from './write-together.ts';
@@ -40,11 +52,12 @@ export function buildJig(
   stopPictures: readonly string[],
   groups: ReadonlySet<BuildGroup>,
   version: string,
+  bed: InBed,
 ): JigBuilt {
-  const parts = partsOf(job, stops);
+  const parts = partsOf(job, placings, stops);
   if (parts.kind === 'cannot')
     throw new Refusal(`${job.name}: ${parts.because}; what would fit: ${parts.wouldFit}`);
-  const programs = programsOf(job, placings, stops);
+  const programs = programsOf(job, placings, stops, bed);
   const asked = programs.refused.find(({ wanted }) => wanted === 'asked for');
   if (asked !== undefined)
     throw new Refusal(`${job.name}: ${asked.because}; what would fit: ${asked.wouldFit}`);
@@ -98,7 +111,7 @@ function stopMade(stop: StopPart, picture: string): Made {
       notes: stop.notes,
       picture: { html: picture },
     },
-    [{ name: `${fileNameOf(stop.name)}.stl`, bytes: stlOf(solidOf(stop.profile)) }],
+    [{ name: `${fileNameOf(stop.name)}.stl`, bytes: stlOf(stopSolid(stop)) }],
   );
 }
 
@@ -133,7 +146,7 @@ function allTogether(
   parts: readonly JigPart[],
 ): readonly Made[] {
   const all = [
-    ...stops.map(({ name, profile }) => ({ name, facets: facetsOf(solidOf(profile)) })),
+    ...stops.map((stop) => ({ name: stop.name, facets: stopFacets(stop) })),
     ...parts.map((part) => ({ name: part.name, facets: partFacets(part) })),
   ];
   if (all.length === 0) return [];
@@ -153,7 +166,6 @@ function allTogether(
 
 function programMade(job: Job, { cut, air }: ProgramsAnswer['programs'][number]): Made {
   const { program, bodies } = cut;
-  const { units } = job.shop;
   return made(
     {
       name: program.name,
@@ -164,27 +176,47 @@ function programMade(job: Job, { cut, air }: ProgramsAnswer['programs'][number])
     },
     [program, air].map((one) => ({
       name: `${fileNameOf(one.name, 'program')}.nc`,
-      bytes: rs274Of(one, units),
+      bytes: writtenOf(job, one, cut),
     })),
   );
 }
 
-/** The card that the test piece is read by; its programs have been made by then. */
+/** The text, once a reader of its own has gone its whole way past everything on the bed. @throws Refusal at a clash. */
+function writtenOf(job: Job, program: Program, { cutter, bodies }: PlannedProgram): string {
+  const { units } = job.shop;
+  const text = rs274Of(program, units);
+  const clash = writtenClash(job, program, cutter, bodies, readProgram(text, { units }));
+  if (clash !== null)
+    throw new Refusal(`${job.name}: ${clash.because}; what would fit: ${clash.wouldFit}`);
+  return text;
+}
+
+/** The cards that combs are read by; their programs have been made by then. */
 function cardMade(job: Job, stops: readonly StopPart[], version: string): readonly Made[] {
-  const sizes = job.jig['test-piece'];
-  const piece = sizes === undefined ? null : testPiece(job, stops, sizes);
-  if (piece?.kind !== 'made') return [];
+  const own = job.jig['test-piece'];
+  const waste = job.jig['waste-combs'];
+  const card = (what: string, file: string, piece: Step<TestPiece>): readonly Made[] =>
+    piece.kind === 'cannot'
+      ? []
+      : [
+          made(
+            {
+              name: `reading card of the ${what}`,
+              count: 1,
+              purpose: `Where to measure the ${what}, and what the readings say.`,
+              notes: [],
+              picture: null,
+            },
+            [{ name: file, bytes: testPieceCard(job, piece.value, version) }],
+          ),
+        ];
   return [
-    made(
-      {
-        name: 'reading card of the test piece',
-        count: 1,
-        purpose: 'Where to measure the test piece, and what the readings say.',
-        notes: [],
-        picture: null,
-      },
-      [{ name: 'test-piece-card.html', bytes: testPieceCard(job, piece.value, version) }],
-    ),
+    ...(own === undefined
+      ? []
+      : card('test piece', 'test-piece-card.html', testPiece(job, stops, own))),
+    ...(waste === undefined
+      ? []
+      : card('combs in the waste', 'waste-combs-card.html', wasteCombs(job, waste))),
   ];
 }
 

@@ -1,8 +1,9 @@
-import { bodiesOf, stopsOf } from '../jig/stops.ts';
+import { bodiesOf } from '../jig/stops.ts';
 import { fileNameOf } from '../export/plain-words.ts';
-import { touchClashText, touchRoom } from '../jig/touch-room.ts';
 import type { StopPart } from '../jig/stop-part.ts';
-import type { Job, StopsJob } from '../job/job.ts';
+import { fenceAlone } from '../jig/fence-job.ts';
+import type { Holding } from '../job/holding.ts';
+import type { Job } from '../job/job.ts';
 import { placingsOf } from '../setup/place.ts';
 import { benchSheet } from '../sheet/bench-sheet.ts';
 import { clearancesInBed } from '../sheet/locating/way-of.ts';
@@ -13,9 +14,11 @@ import type { Prediction } from '../stackup/prediction.ts';
 import { clearancesOf } from '../sweep/clearances.ts';
 import type { BuildGroup } from './build-groups.ts';
 import { buildJig } from './build-jig.ts';
+import { clampsOn } from './clamps-on.ts';
 import { EXIT, Refusal } from './exit.ts';
 import { predictionJson } from './json.ts';
 import { runPrediction, type RunOptions, type Surroundings } from './run-prediction.ts';
+import { stopsFor } from './stops-for.ts';
 import type { NewFile } from './write-together.ts';
 
 /** Two pictures stand side by side on the sheet. */
@@ -31,18 +34,23 @@ export interface Built {
 
 /** What a job makes, in memory. @throws Refusal when a part of it cannot be made, saying what would fit, or when stopped. */
 export async function buildJob(
-  job: Job,
+  { job, holding }: { readonly job: Job; readonly holding: Holding },
   options: RunOptions,
   version: string,
   around: Surroundings,
   groups: ReadonlySet<BuildGroup>,
 ): Promise<Built> {
-  const stops = job.locating === 'stops' ? stopsFor(job) : null;
-  const placings = stops?.placings ?? placingsOf(job);
+  const stopped = job.locating === 'stops' ? job : job.jig['fence-stop'] && fenceAlone(job);
+  const placings = placingsOf(job);
+  const stops = stopped ? stopsFor(stopped, placings) : null;
   const parts = stops?.parts ?? [];
   // Drawing a solid is most of the work: once for the sheet and for the page of what was built.
   const stopPictures = parts.map((part) => stopPicture(part, STOP_PICTURE_MM, job.shop.units));
-  const jig = buildJig(job, placings, parts, stopPictures, groups, version);
+  const jig = buildJig(job, placings, parts, stopPictures, groups, version, {
+    tracks: holding.tracks,
+    boardScrews: holding.boardScrews,
+    clamps: groups.has('programs') ? clampsOn(job, holding) : null,
+  });
   const prediction = await runPrediction(job, options, around);
   if (prediction.ended === 'interrupted')
     throw new Refusal(`${job.name}: stopped; nothing was written`, EXIT.stopped);
@@ -111,20 +119,3 @@ const PREDICTION: ManifestEntry = {
   picture: null,
   files: ['prediction.json'],
 };
-
-/** The placings and their stops. @throws Refusal when no stop can be made, saying what would fit. */
-export function stopsFor(job: StopsJob): {
-  readonly placings: ReturnType<typeof placingsOf>;
-  readonly parts: readonly StopPart[];
-} {
-  const placings = placingsOf(job);
-  const stops = stopsOf(job, placings);
-  if (stops.kind === 'cannot') {
-    throw new Refusal(
-      `${job.name}: no stop can be made: ${stops.because}; what would fit: ${stops.wouldFit}`,
-    );
-  }
-  const clash = touchRoom(job, placings, stops.parts)[0];
-  if (clash !== undefined) throw new Refusal(`${job.name}: ${touchClashText(clash)}`);
-  return { placings, parts: stops.parts };
-}

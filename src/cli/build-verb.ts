@@ -39,7 +39,7 @@ export async function buildVerb(
   const built: Built[] = [];
   for (const path of paths)
     built.push(
-      await buildJob(loadJob(path).job, withGauge(options, path), version, around, groups),
+      await buildJob(loadJob(path), withGauge(options, path), version, around, groups),
     );
   if (json) {
     const told = built.map(({ job, prediction, files, missing }, k) => ({

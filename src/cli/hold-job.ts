@@ -6,8 +6,8 @@ import { blankInLayout, placingsOf } from '../setup/place.ts';
 import type { Body } from '../sweep/body.ts';
 import { readProgram } from '../sweep/program/read.ts';
 import type { Program } from '../sweep/program/program.ts';
-import { stopsFor } from './build-job.ts';
 import { Refusal } from './exit.ts';
+import { stopsFor } from './stops-for.ts';
 
 export interface HeldJob {
   readonly plan: HoldPlan;

@@ -1,9 +1,11 @@
 import type { StopsJob } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
-import { layoutInCorner, type CornerFrame } from './corner-frame.ts';
+import { layoutInCorner } from './corner-frame.ts';
 import { bedInLayout } from '../setup/place.ts';
 import type { PieceSize, Seat } from './layout-of-screws.ts';
 import { stopNumbers } from './numbers.ts';
+import { isBar, type Piece } from './pieces.ts';
+import { pinsDeepMm } from './steel-buttons.ts';
 
 /**
  * Where screws can go, in a piece's frame: the bed's inserts, or, on a bed without any, three places
@@ -11,13 +13,18 @@ import { stopNumbers } from './numbers.ts';
  */
 export function seatsFor(
   job: StopsJob,
-  frame: CornerFrame,
+  piece: Piece,
   size: PieceSize,
   marginMm: number,
 ): readonly Seat[] {
   const inserts = job.shop.bed.inserts;
   if (inserts === null) {
-    const behind = -(stopNumbers.betweenBackMm + marginMm);
+    const behind = -(Math.max(stopNumbers.betweenBackMm, pinsDeepMm(piece)) + marginMm);
+    if (isBar(piece))
+      return [marginMm - size.sideDepthMm, size.fenceArmMm - marginMm].map((x) => ({
+        at: { x, y: behind },
+        insert: null,
+      }));
     return [
       { x: behind, y: behind },
       { x: size.fenceArmMm - marginMm, y: behind },
@@ -28,7 +35,7 @@ export function seatsFor(
   return range(count.x).flatMap((column) =>
     range(count.y).map((row) => {
       const onBed: Point<'bed'> = { x: first.x + column * pitchMm.x, y: first.y + row * pitchMm.y };
-      return { at: layoutInCorner(frame, bedInLayout(job, onBed)), insert: { column, row } };
+      return { at: layoutInCorner(piece.frame, bedInLayout(job, onBed)), insert: { column, row } };
     }),
   );
 }

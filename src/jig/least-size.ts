@@ -1,7 +1,8 @@
 import type { StopsJob } from '../job/job.ts';
 import { cannot, figure, made, mm, type Cannot, type Step } from './answer.ts';
 import { roundingMm, stopNumbers } from './numbers.ts';
-import type { Piece, Reach } from './pieces.ts';
+import { isBar, type Piece, type Reach } from './pieces.ts';
+import { pinsDeepMm } from './steel-buttons.ts';
 import type { PieceSize } from './layout-of-screws.ts';
 
 const n = stopNumbers;
@@ -14,9 +15,9 @@ export function leastSizes(
   marginMm: number,
 ): Step<readonly PieceSize[]> {
   const notchRadiusMm = notchRadius(job);
-  const depthMm = depth(job, topMm, marginMm);
   const sizes: PieceSize[] = [];
   for (const [i, piece] of pieces.entries()) {
+    const depthMm = depth(job, piece, topMm, marginMm);
     const bad = badLands(piece, notchRadiusMm, i === 0 ? 'front-up corner' : 'other end');
     if (bad !== null) return bad;
     const shareMm =
@@ -25,10 +26,12 @@ export function leastSizes(
         : (piece.frame.fenceLengthMm - n.betweenPiecesMm) / 2;
     sizes.push({
       fenceDepthMm: depthMm,
-      sideDepthMm: depthMm,
+      sideDepthMm: isBar(piece) ? n.betweenBackMm : depthMm,
       fenceArmMm: armMm(piece.fenceLands, piece.frame.fenceLengthMm, shareMm),
-      sideArmMm: armMm(piece.sideLands, piece.frame.sideLengthMm, piece.frame.sideLengthMm),
-      notchRadiusMm,
+      sideArmMm: isBar(piece)
+        ? -n.betweenBackMm
+        : armMm(piece.sideLands, piece.frame.sideLengthMm, piece.frame.sideLengthMm),
+      notchRadiusMm: isBar(piece) ? 0 : notchRadiusMm,
     });
   }
   const [first, second] = sizes;
@@ -51,9 +54,12 @@ function notchRadius(job: StopsJob): number {
 }
 
 /** Behind the contact line: thick enough, and a base in proportion to the height. */
-function depth(job: StopsJob, topMm: number, marginMm: number): number {
-  const ownPlacesMm = job.shop.bed.inserts === null ? 2 * marginMm : 0;
-  return n.betweenBackMm + Math.max(n.bodyThickMm, n.basePerHeight * topMm, ownPlacesMm);
+function depth(job: StopsJob, piece: Piece, topMm: number, marginMm: number): number {
+  const pinsMm = pinsDeepMm(piece);
+  const ownPlacesMm =
+    job.shop.bed.inserts === null ? Math.max(0, pinsMm - n.betweenBackMm) + 2 * marginMm : 0;
+  const grooveMm = pinsMm === 0 ? 0 : pinsMm + n.holeWallMm - n.betweenBackMm;
+  return n.betweenBackMm + Math.max(n.bodyThickMm, n.basePerHeight * topMm, ownPlacesMm, grooveMm);
 }
 
 function armMm(lands: readonly Reach[], edgeMm: number, mostMm: number): number {

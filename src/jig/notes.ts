@@ -5,6 +5,8 @@ import { cornerInLayout } from './corner-frame.ts';
 import { layoutOnBed } from '../setup/place.ts';
 import type { ScrewFit } from './screw-holes.ts';
 import { stopNumbers } from './numbers.ts';
+import { isBar } from './pieces.ts';
+import { pinNotes } from './steel-buttons.ts';
 import type { StandingPiece } from './standing.ts';
 import type { StopHeights } from './stop-heights.ts';
 
@@ -25,6 +27,12 @@ export function notesOn(
       ? [`It is ${mm(longMm)} long: lay it across a small printer's bed, or check that it fits.`]
       : []),
     setting(job, heights, fit),
+    ...(isBar(one.piece)
+      ? [
+          `Where a zero is touched on the edge at this fence, touch it above the fence: that is ${mm(heights.topMm)} high, the blank ${mm(job.blank.thickMm)} thick.`,
+        ]
+      : []),
+    ...pinNotes(one.piece, heights.band.highMm),
     ...one.seats
       .filter((seat) => seat.insert === null)
       .map((seat) => {

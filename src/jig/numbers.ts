@@ -95,6 +95,14 @@ export const screwNumbers = {
   M8: { holeMm: 9, headMm: 13, headHighMm: 8, washerMm: 16, washerThickMm: 1.6 },
 } as const;
 
+/** Hexagon nuts by thread, mm: across flats and greatest height. ISO 4032. */
+export const nutNumbers = {
+  M4: { acrossFlatsMm: 7, highMm: 3.2 },
+  M5: { acrossFlatsMm: 8, highMm: 4.7 },
+  M6: { acrossFlatsMm: 10, highMm: 5.2 },
+  M8: { acrossFlatsMm: 13, highMm: 6.8 },
+} as const;
+
 /** Sums of lengths below a metre are off by less than this, mm; no wall or gap is judged finer. */
 export const roundingMm = 1e-9;
 

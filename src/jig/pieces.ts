@@ -3,6 +3,7 @@ import type { Contact, Placing } from '../setup/placing.ts';
 import type { Placings } from '../sweep/clearances.ts';
 import { cornerFrame, layoutInCorner, type CornerFrame } from './corner-frame.ts';
 import { stopNumbers } from './numbers.ts';
+import { given } from './parts/size.ts';
 
 /** One piece of the stops before anything is drawn: its corner and the flats it must carry. */
 export interface Piece {
@@ -11,7 +12,18 @@ export interface Piece {
   /** Along the fence from the corner, and along the side stop, in rising order. */
   readonly fenceLands: readonly Reach[];
   readonly sideLands: readonly Reach[];
+  /** Steel pins that touch instead of printed flats, one in the middle of each land; null: none. */
+  readonly buttons: SteelButtons | null;
 }
+
+/** Pins that stand in grooves of a stop, open towards the blank; diameters mm. */
+export interface SteelButtons {
+  readonly diameterMm: number;
+  readonly grooveMm: number;
+}
+
+/** A piece without a side stop is a bar along the fence. */
+export const isBar = ({ sideLands }: Pick<Piece, 'sideLands'>): boolean => sideLands.length === 0;
 
 /** A flat between two distances from the corner, on the final face, mm. */
 export interface Reach {
@@ -23,7 +35,7 @@ export interface Reach {
 /** One piece when both placings use one side stop; else one at each end of the fence. */
 export function piecesOf(job: StopsJob, placings: Placings): readonly Piece[] {
   const { frontUp, backUp } = placings;
-  return frontUp.end.side === backUp.end.side
+  return frontUp.end.side === backUp.end.side || frontUp.sideStop === null
     ? [piece(job, frontUp, 'alone')]
     : [piece(job, frontUp, 'shares the fence'), piece(job, backUp, 'shares the fence')];
 }
@@ -33,16 +45,34 @@ function piece(job: StopsJob, placing: Placing, company: 'alone' | 'shares the f
   const ends = [placing.base.side, placing.end.side];
   const along = ['near', 'far'].find((side) => ends.includes(side as 'near'));
   const across = ['left', 'right'].find((side) => ends.includes(side as 'left'));
-  const fence = lands(frame, placing, 'fence');
+  const buttons = steelButtons(job);
+  const fence = lands(frame, placing, 'fence', buttons);
   return {
-    name: `corner stop, ${along!} ${across!}`,
+    name:
+      placing.sideStop === null
+        ? `fence stop, ${placing.base.side}`
+        : `corner stop, ${along!} ${across!}`,
     frame,
+    buttons,
     fenceLands: company === 'alone' ? fence : ownShare(fence, frame.fenceLengthMm / 2),
-    sideLands: lands(frame, placing, 'side'),
+    sideLands: lands(frame, placing, 'side', buttons),
   };
 }
 
-function lands(frame: CornerFrame, placing: Placing, face: Contact['face']): readonly Reach[] {
+function steelButtons({ jig }: StopsJob): SteelButtons | null {
+  const wish = jig['steel-buttons'];
+  if (wish === undefined) return null;
+  const diameterMm = given(wish.diameter);
+  return { diameterMm, grooveMm: diameterMm + given(wish.clearance) };
+}
+
+function lands(
+  frame: CornerFrame,
+  placing: Placing,
+  face: Contact['face'],
+  buttons: SteelButtons | null,
+): readonly Reach[] {
+  const halfMm = Math.max(stopNumbers.landMm, buttons?.diameterMm ?? 0) / 2;
   const contacts = placing.contacts
     .filter((contact) => contact.face === face)
     .map((contact) => {
@@ -54,8 +84,8 @@ function lands(frame: CornerFrame, placing: Placing, face: Contact['face']): rea
   return first?.kind === 'arm-end' && second !== undefined
     ? [{ fromMm: first.alongMm, toMm: second.alongMm, contacts: [first.id, second.id] }]
     : contacts.map(({ alongMm, id }) => ({
-        fromMm: alongMm - stopNumbers.landMm / 2,
-        toMm: alongMm + stopNumbers.landMm / 2,
+        fromMm: alongMm - halfMm,
+        toMm: alongMm + halfMm,
         contacts: [id],
       }));
 }

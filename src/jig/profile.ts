@@ -24,6 +24,7 @@ export function profileOf(
         landMm: valueAt(heights.lands, zMm, from),
         narrowedMm: valueAt(heights.narrowed, zMm, from),
         drawnInMm: valueAt(heights.drawnIn, zMm, from),
+        pins: 'out',
       }),
     ),
     holes: holes.map((hole, i) =>

@@ -9,8 +9,9 @@ import { seatsFor } from './inserts.ts';
 import { screwed, type PieceSize, type ScrewedPiece } from './layout-of-screws.ts';
 import { leastSizes } from './least-size.ts';
 import { roundingMm, stopNumbers } from './numbers.ts';
-import { piecesOf, type Piece } from './pieces.ts';
+import { isBar, piecesOf, type Piece } from './pieces.ts';
 import type { ScrewFit } from './screw-holes.ts';
+import { clearOfPins } from './steel-buttons.ts';
 import { supported } from './supports.ts';
 import { finalFaces, stopOutline } from './stop-outline.ts';
 
@@ -71,9 +72,9 @@ function standAt(
     const size = least[i]!;
     const longest = {
       fenceArmMm: Math.max(size.fenceArmMm, piece.frame.fenceLengthMm - beside(stood, least, i)),
-      sideArmMm: Math.max(size.sideArmMm, piece.frame.sideLengthMm),
+      sideArmMm: isBar(piece) ? size.sideArmMm : Math.max(size.sideArmMm, piece.frame.sideLengthMm),
     };
-    const seats = seatsFor(job, piece.frame, size, marginMm);
+    const seats = clearOfPins(piece, seatsFor(job, piece, size, marginMm), marginMm);
     const held = screwed(size, longest, seats, marginMm);
     const one = { piece, ...supported(piece, held, longest, seats, topMm, marginMm) };
     if (held.seats.length === 0)

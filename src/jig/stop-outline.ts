@@ -1,7 +1,7 @@
 import { arc, chordCount, type Outline } from '../plane/outline.ts';
 import type { Point } from '../plane/point.ts';
 import { stopNumbers } from './numbers.ts';
-import type { Piece, Reach } from './pieces.ts';
+import { isBar, type Piece, type Reach, type SteelButtons } from './pieces.ts';
 import type { PieceSize } from './layout-of-screws.ts';
 
 type Place = Point<'corner'>;
@@ -14,10 +14,12 @@ export interface AtHeight {
   readonly narrowedMm: number;
   /** How far the outside is drawn in. */
   readonly drawnInMm: number;
+  /** Whether steel pins stand in their grooves. */
+  readonly pins: 'in' | 'out';
 }
 
 /** Where the final faces are, and the outside is full. */
-export const finalFaces: AtHeight = { landMm: 0, narrowedMm: 0, drawnInMm: 0 };
+export const finalFaces: AtHeight = { landMm: 0, narrowedMm: 0, drawnInMm: 0, pins: 'in' };
 
 /** The outline of a piece at one height, counter-clockwise: the same vertices in the same order at all. */
 export function stopOutline(piece: Piece, size: PieceSize, here: AtHeight): Outline<'corner'> {
@@ -25,16 +27,36 @@ export function stopOutline(piece: Piece, size: PieceSize, here: AtHeight): Outl
   const r = stopNumbers.outerRadiusMm;
   const left = -size.sideDepthMm;
   const low = -size.fenceDepthMm;
-  const { fenceArmMm, sideArmMm } = size;
+  const { fenceArmMm } = size;
   const tight = r - here.drawnInMm;
-  return [
+  const places = (land: Reach): Place[] =>
+    piece.buttons === null ? landPlaces(land, here) : pinPlaces(land, piece.buttons, here);
+  const fence = [
     ...rounding(left + r, low + r, tight, tight, 2),
     ...rounding(fenceArmMm - r, low + r, tight, tight, 3),
     ...rounding(fenceArmMm - r, -back - r, tight, r, 0),
-    ...piece.fenceLands.toReversed().flatMap((land) => landPlaces(land, here).toReversed()),
+    ...piece.fenceLands.toReversed().flatMap((land) => places(land).toReversed()),
+    ...(isBar(piece) ? rounding(left + r, -back - r, r, tight, 1) : []),
+  ];
+  return isBar(piece) ? fence : [...fence, ...sideOf(piece, size, here, places)];
+}
+
+/** The inside corner and the arm along the side stop. */
+function sideOf(
+  piece: Piece,
+  size: PieceSize,
+  here: AtHeight,
+  places: (land: Reach) => readonly Place[],
+): Place[] {
+  const back = stopNumbers.betweenBackMm;
+  const r = stopNumbers.outerRadiusMm;
+  const left = -size.sideDepthMm;
+  const { sideArmMm } = size;
+  const tight = r - here.drawnInMm;
+  return [
     // Clockwise round the inside corner, through the body: three quarters of a circle.
     ...arc<'corner'>(-back, -back, size.notchRadiusMm, 0, -1.5 * Math.PI, stopNumbers.chordMm),
-    ...piece.sideLands.flatMap((land) => landPlaces(land, here).map((p) => ({ x: p.y, y: p.x }))),
+    ...piece.sideLands.flatMap((land) => places(land).map((p) => ({ x: p.y, y: p.x }))),
     ...rounding(-back - r, sideArmMm - r, r, tight, 0),
     ...rounding(left + r, sideArmMm - r, tight, tight, 1),
   ];
@@ -49,6 +71,26 @@ function landPlaces({ fromMm, toMm }: Reach, { landMm, narrowedMm }: AtHeight): 
     { x: toMm - landMm - narrowedMm, y: landMm },
     { x: toMm + back, y: -back },
   ];
+}
+
+/** A pin's groove, open towards the blank; with its pin in, what stands out of it. */
+function pinPlaces(
+  { fromMm, toMm }: Reach,
+  { diameterMm, grooveMm }: SteelButtons,
+  { pins }: AtHeight,
+): Place[] {
+  const middle = (fromMm + toMm) / 2;
+  const radius = (pins === 'in' ? diameterMm : grooveMm) / 2;
+  // Pin and groove touch at the bottom of the groove: there the blank presses the pin.
+  const axis = radius - diameterMm;
+  // Where the body's face, further back than the contact line, cuts the circle.
+  const mouth = Math.asin((-stopNumbers.betweenBackMm - axis) / radius);
+  const [start, end] = pins === 'in' ? [Math.PI - mouth, mouth] : [-Math.PI - mouth, mouth];
+  const half = (from: number, to: number): Place[] =>
+    arc<'corner'>(middle, axis, radius, from, to, stopNumbers.chordMm);
+  // In two halves, so that a place stands right on the contact line, or right behind it.
+  const turn = (start + end) / 2;
+  return [...half(start, turn), ...half(turn, end).slice(1)];
 }
 
 function rounding(x: number, y: number, rx: number, ry: number, quarter: 0 | 1 | 2 | 3): Place[] {

@@ -1,5 +1,6 @@
 import type { Point } from '../plane/point.ts';
 import type { Outline } from '../plane/outline.ts';
+import type { Lettering } from './plate/plate.ts';
 import type { Body } from '../sweep/body.ts';
 import type { Thread } from './numbers.ts';
 
@@ -17,6 +18,8 @@ export interface StopPart {
   /** Screw heads that stand above the body's top; none when they are sunk. */
   readonly heads: readonly Body[];
   readonly profile: Profile;
+  /** Engraved on its top, layout frame. */
+  readonly words: readonly Lettering[];
   readonly lands: readonly Land[];
   /** Signs of x and y in which its faces look: the side from which to show it. */
   readonly towardsBlank: { readonly x: 1 | -1; readonly y: 1 | -1 };

@@ -7,6 +7,8 @@ import { outlineInLayout, towardsBlank } from './corner-frame.ts';
 import { landsInLayout } from './lands.ts';
 import { headOf, pinHole, pinOf, screwOf } from './fasteners.ts';
 import { noMillingRoom } from './milling-room.ts';
+import { grooveHoles, noSteelButtons } from './steel-buttons.ts';
+import { stopLabel } from './stop-label.ts';
 import { notesOn } from './notes.ts';
 import { pinPlaces } from './pins.ts';
 import { profileOf } from './profile.ts';
@@ -39,6 +41,8 @@ function attemptAt(
   stand: typeof standing,
   rim: 'rim' | 'no rim',
 ): Attempt {
+  const pins = noSteelButtons(job);
+  if (pins !== null) return pins;
   const heights = stopHeights(job, rim);
   if (heights.kind === 'cannot') return heights;
   const thread = job.shop.bed.inserts?.thread ?? 'M6';
@@ -74,7 +78,8 @@ function partOf(
   const holes = boredHoles(one.seats, fit);
   const screws = one.seats.map((seat, i) => screwOf(job, piece, seat, holes[i]!, fit.thread));
   const onPins = job.stops.made.kind === 'on-bed-pins';
-  const pinned = onPins ? pinPlaces(size, holes) : [];
+  const grooves = grooveHoles(piece);
+  const pinned = onPins ? pinPlaces(size, [...holes, ...grooves]) : [];
   if (onPins && pinned.length < 2)
     return cannot(
       `the ${piece.name}, has no room for two pins between its screws`,
@@ -93,6 +98,7 @@ function partOf(
     },
     heads: proudMm === 0 ? [] : screws.map((screw) => headOf(name, screw, heights, fit)),
     profile: profileOf(piece, size, heights, [...holes, ...pinned.map(pinHole)]),
+    words: stopLabel(job, piece, size, [...holes, ...grooves, ...pinned.map(pinHole)]),
     lands: landsInLayout(piece),
     towardsBlank: towardsBlank(piece.frame),
     screws,

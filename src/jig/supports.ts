@@ -2,6 +2,7 @@ import { giveMm } from './give.ts';
 import { holds, type ArmLimits, type ScrewedPiece, type Seat } from './layout-of-screws.ts';
 import { roundingMm, stopNumbers } from './numbers.ts';
 import type { Piece, Reach } from './pieces.ts';
+import { pinsDeepMm } from './steel-buttons.ts';
 
 /**
  * The piece with one more screw for each contact that would yield too far under the push: in an
@@ -20,6 +21,7 @@ export function supported(
     ...pushesOf(piece.fenceLands).map((atMm) => ({ arm: fence, atMm })),
     ...pushesOf(piece.sideLands).map((atMm) => ({ arm: side, atMm })),
   ];
+  const deepMm = Math.max(stopNumbers.betweenBackMm, pinsDeepMm(piece));
   const done = pushes.reduce<ScrewedPiece>((one, { arm, atMm }) => {
     const isStiff = (tried: ScrewedPiece): boolean =>
       armGiveMm(tried, arm, atMm, topMm) <= stopNumbers.mostGiveMm;
@@ -27,7 +29,7 @@ export function supported(
     const tries = inserts
       .toSorted((a, b) => Math.abs(a.at[arm.along] - atMm) - Math.abs(b.at[arm.along] - atMm))
       .flatMap((seat) => withInsert(one, arm, seat, longest, marginMm));
-    return tries.find(isStiff) ?? withOwn(one, arm, atMm, marginMm);
+    return tries.find(isStiff) ?? withOwn(one, arm, atMm, marginMm, deepMm);
   }, screwed);
   return { ...done, seats: done.seats.toSorted((a, b) => fromCornerMm(a) - fromCornerMm(b)) };
 }
@@ -74,8 +76,14 @@ function withInsert(
   return fits ? [{ size, seats: [...one.seats, seat] }] : [];
 }
 
-function withOwn(one: ScrewedPiece, arm: Arm, atMm: number, marginMm: number): ScrewedPiece {
-  const backMm = stopNumbers.betweenBackMm + marginMm;
+function withOwn(
+  one: ScrewedPiece,
+  arm: Arm,
+  atMm: number,
+  marginMm: number,
+  deepMm: number,
+): ScrewedPiece {
+  const backMm = deepMm + marginMm;
   const alongMm = Math.min(atMm, one.size[arm.length] - marginMm);
   const at = arm === fence ? { x: alongMm, y: -backMm } : { x: -backMm, y: alongMm };
   return {

@@ -21,6 +21,8 @@ export interface Holding {
   readonly straps: readonly Strap[];
   readonly screw: ScrewKind | null;
   readonly tracks: readonly Track[];
+  /** Screws that hold the spoilboard down. */
+  readonly boardScrews: readonly Point<'bed'>[];
   /** By the name of the cutter. */
   readonly cutting: ReadonlyMap<string, Cutting>;
 }

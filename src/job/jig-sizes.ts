@@ -84,6 +84,33 @@ export const JIG_SIZES = {
     slot: length(9, 'width of a slot'),
     deep: length(20, 'how far a slot runs in from the edge'),
   },
+  'waste-combs': {
+    tooth: length(12, 'wall between a front slot and a back slot'),
+    slot: length(9, 'width of a slot'),
+    deep: length(20, 'how far a slot runs along its teeth'),
+  },
+  'steel-buttons': {
+    diameter: length(10, 'of the pins'),
+    clearance: gap(0.1, 'groove over pin, on the diameter'),
+  },
+  /** All its sizes follow from the fence of the job. */
+  'fence-stop': {},
+  'nest-frame': {
+    thick: length(null, 'left out, as high as the walls of the nest'),
+    rim: length(25, 'of board round the nest'),
+    lead: gap(1, 'chamfer of the upper inner edge, at 45 degrees'),
+  },
+  'cam-base': {
+    count: count(2, 'how many'),
+    thick: length(null, 'left out, just enough for the nut and what is over it'),
+    slot: length(30, 'length of its slot'),
+  },
+  'stops-from-sheet': {
+    tabs: count(4, 'bridges that hold a stop in the sheet'),
+    'tab-wide': length(6, 'of a bridge'),
+    'tab-high': length(2, 'of a bridge, from the foot of the sheet'),
+    margin: length(15, 'of sheet round the stops'),
+  },
   template: {
     overlap: gap(10, 'how far the sheets lie over each other'),
   },

@@ -2,6 +2,7 @@ import { backToFront } from '../jig/back-to-front.ts';
 import { joinedFacets } from '../jig/joined-facets.ts';
 import type { Corner3, Facet } from '../jig/mesh.ts';
 import { facetsOf, solidOf } from '../jig/solid.ts';
+import { strokesOf } from '../jig/plate/lettering.ts';
 import { signedAreaMm2 } from '../plane/measure.ts';
 import type { Profile, StopPart } from '../jig/stop-part.ts';
 import { touchesBlank } from '../jig/touching-facet.ts';
@@ -17,6 +18,8 @@ export interface PictureWish {
   readonly from: { readonly x: 1 | -1; readonly y: 1 | -1 };
   /** Facets to tint, such as the faces that touch the blank. */
   readonly tinted: (facet: { readonly corners: Facet; readonly normal: Corner3 }) => boolean;
+  /** Drawn over all else, such as words on top. */
+  readonly lines?: readonly (readonly Corner3[])[];
   /** Width of the picture on the page, mm. */
   readonly widthMm: number;
 }
@@ -35,6 +38,10 @@ export function stopPicture(part: StopPart, widthMm: number, units: Units = 'mm'
     caption: `${part.name}: ${size('x')} × ${size('y')} × ${size('z')} ${unitText(units)}`,
     from: part.towardsBlank,
     tinted: (facet) => touchesBlank(part, facet),
+    // As lines: hundreds of facets of letters would be sorted for nothing.
+    lines: part.words.flatMap((one) =>
+      strokesOf(one).map((line) => line.map((p) => ({ ...p, z: part.body.highMm }))),
+    ),
     widthMm,
   });
 }
@@ -69,6 +76,10 @@ export function solidPicture(facets: readonly Facet[], wish: PictureWish): strin
     `<title>${escaped(wish.title)}</title>`,
     `<g stroke-linejoin="round" stroke-linecap="round">`,
     ...strokes(painted, (facet) => tone(facet, view, wish), onPage),
+    ...(wish.lines ?? []).map(
+      (line) =>
+        `<path d="M${line.map((p) => `${onPage(p).x} ${onPage(p).y}`).join('L')}" fill="none" stroke="#555" stroke-width="6"/>`,
+    ),
     '</g>',
     `<text x="${pictureUnits / 2}" y="${drawingUnits + captionUnits * 0.6}" text-anchor="middle" font-family="sans-serif" font-size="${captionUnits * 0.55}" fill="#222">${escaped(wish.caption)}</text>`,
     '</svg>',

@@ -45,7 +45,7 @@ ${
 }
 ${
   piece.tongues.length === 0
-    ? markup`<p>No tongues: stops are in the cutter's way at all corners, so lean is not read.</p>`
+    ? markup`<p>No tongues, so lean is not read.</p>`
     : markup`<section><h2>Tongues: how thick is what is left?</h2>
 <p>Wanted: ${lengthText(testNumbers.webMm, units)} on a board of its nominal thickness; a thicker board leaves as much more when Z is touched on the bed. What differs between them is lean, twist and cup.</p>
 <ul>${piece.tongues.map(({ name }) => markup`<li>${name}: ${readingBox('', unit)}</li>`)}</ul></section>`
@@ -75,6 +75,8 @@ function turnWords(job: Job, { combs }: TestPiece): string {
   const right = forY.filter((comb) => comb.middle.x > middle);
   const names = (some: readonly Comb[]): string =>
     `${some.length > 1 ? 'mean of ' : ''}${some.map(({ number }) => `comb ${String(number)}`).join(' and ')}`;
+  if (left.length === 0 || right.length === 0)
+    return 'The turn of the back is not read here: that wants combs for Y both left and right of the middle.';
   const apartMm = right[0]!.middle.x - left[0]!.middle.x;
   return `Turn of the back, to the left positive: (${names(right)} − ${names(left)}) / ${lengthText(apartMm, job.shop.units)}.`;
 }

@@ -25,6 +25,7 @@ export const aHolding = (wish: Partial<Holding> = {}): Holding => ({
   straps: [strap],
   screw: null,
   tracks: [],
+  boardScrews: [],
   cutting: new Map([['flat 6', { flutes: 2, helix: 'up', stepMm: 3 }]]),
   ...wish,
 });

@@ -4,9 +4,11 @@ import type { StopsJob } from '../../src/job/job.ts';
 import { checkMesh } from '../../src/jig/mesh.ts';
 import { screwNumbers, stopNumbers } from '../../src/jig/numbers.ts';
 import { facetsOf, solidOf } from '../../src/jig/solid.ts';
+import { stopFacets } from '../../src/jig/stop-solid.ts';
 import type { Level, StopPart } from '../../src/jig/stop-part.ts';
 import { bodiesOf, stopsOf } from '../../src/jig/stops.ts';
 import { betweenEdgesMm, isInside, toEdgeMm, toOutlineMm } from '../../src/plane/distance.ts';
+import { grown } from '../../src/plane/clip.ts';
 import { signedAreaMm2 } from '../../src/plane/measure.ts';
 import { rectangleOutline } from '../../src/plane/outline.ts';
 import { moved } from '../../src/plane/move.ts';
@@ -38,6 +40,12 @@ async function expectClosed(part: StopPart): Promise<void> {
   expect(Math.abs(check.signedVolumeMm3 - volumeByLevelsMm3(part.profile.levels))).toBeLessThan(
     1e-9 * check.signedVolumeMm3,
   );
+  // With its words engraved it is as closed, one piece, and lighter by them.
+  const engraved = checkMesh(stopFacets(part));
+  expect(engraved.openEdgeCount).toBe(0);
+  if (part.words.length === 0) expect(engraved.signedVolumeMm3).toBe(check.signedVolumeMm3);
+  else expect(engraved.signedVolumeMm3).toBeLessThan(check.signedVolumeMm3);
+  expectOnePieceWhenEroded(part);
   const oracle = await manifoldOf(facets);
   expect(oracle.status).toBe('closed');
   expect(oracle.genus).toBe(part.screws.length + part.pins.length);
@@ -46,6 +54,19 @@ async function expectClosed(part: StopPart): Promise<void> {
     1e-5 * check.signedVolumeMm3,
   );
 }
+
+/** No wall thinner than the least: half of it taken off all round leaves as many pieces as before, one. */
+function expectOnePieceWhenEroded(part: StopPart): void {
+  for (const level of part.profile.levels) {
+    const left = grown([level.outline, ...level.holes], -LEAST_WALL_MM / 2, 0.02).filter(
+      (loop) => signedAreaMm2(loop) > 0,
+    );
+    expect(left).toHaveLength(1);
+  }
+}
+
+/** Of a print, bench practice: 4 lines. */
+const LEAST_WALL_MM = 1.6;
 
 /** Between two levels every vertex runs straight, so the area is quadratic in z: Simpson is exact. */
 function volumeByLevelsMm3(levels: readonly Level[]): number {

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { TakeUp, Turn } from '../../src/job/job.ts';
 import { benchSheet } from '../../src/sheet/bench-sheet.ts';
 import { bedTrouble } from '../../src/sheet/locating/bed-trouble.ts';
-import { nestShape } from '../../src/sheet/locating/nest/nest-shape.ts';
+import { nestShape } from '../../src/jig/nest/nest-shape.ts';
 import type { BedInput } from '../../src/sheet/sheet-input.ts';
 import { clock, flat3, flat6, paper } from './a-job.ts';
 import {

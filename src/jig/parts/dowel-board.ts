@@ -6,12 +6,10 @@ import { roundedBox } from '../plate/curve.ts';
 import type { Xy } from '../plate/drawing.ts';
 import { wordsLongMm } from '../plate/lettering.ts';
 import type { Lettering, PlateHole } from '../plate/plate.ts';
+import { columnName, numberedGrid, pitchDemand, tooManyHoles } from './numbered-grid.ts';
 import { partNumbers } from './numbers.ts';
 import type { JigPart } from './part.ts';
 import { given, unmet } from './size.ts';
-
-/** More holes than this are a slip of the finger. */
-const MOST_HOLES = 2000;
 
 /**
  * A board with rows of numbered dowel holes, screwed to the bed's inserts. Columns are lettered along
@@ -28,25 +26,18 @@ export function dowelBoard(job: Job, sizes: JigSizesOf<'dowel-board'>): Step<rea
     2 * partNumbers.letterMm + holeMm / 2 + 4,
     seatMm / 2 + stopNumbers.holeWallMm,
   );
-  if (columns * rows > MOST_HOLES)
-    return cannot(
-      `dowel-board: ${columns} by ${rows} holes are too many`,
-      `${MOST_HOLES} holes or fewer`,
-    );
-  const refusal = unmet('dowel-board', [
-    {
-      what: 'pitch',
-      isMm: pitchMm,
-      least: holeMm + partNumbers.betweenHolesMm,
-      because: `holes of ${figure(holeMm)} would run into each other`,
-    },
-    {
-      what: 'thick',
-      isMm: thickMm,
-      least: Math.max(1.5 * diameterMm, screw.headHighMm + stopNumbers.headFloorMm + 0.5),
-      because: 'a dowel would not stand upright in it, or a screw would pull through',
-    },
-  ]);
+  const wish = { columns, rows, pitchMm, first: { x: 0, y: 0 } };
+  const refusal =
+    tooManyHoles('dowel-board', wish) ??
+    unmet('dowel-board', [
+      pitchDemand(pitchMm, holeMm),
+      {
+        what: 'thick',
+        isMm: thickMm,
+        least: Math.max(1.5 * diameterMm, screw.headHighMm + stopNumbers.headFloorMm + 0.5),
+        because: 'a dowel would not stand upright in it, or a screw would pull through',
+      },
+    ]);
   if (refusal !== null) return refusal;
   const low = { x: -marginMm, y: -marginMm };
   const high = {
@@ -60,9 +51,10 @@ export function dowelBoard(job: Job, sizes: JigSizesOf<'dowel-board'>): Step<rea
       `dowel-board: a board of ${mm(high.x - low.x)} by ${mm(high.y - low.y)} has no two inserts of the bed under it, or does not lie on a spoilboard of ${mm(spoilboard.xMm)} by ${mm(spoilboard.yMm)}`,
       'other columns, rows or pitch',
     );
-  const apartMm = seatMm / 2 + holeMm / 2 + partNumbers.betweenHolesMm;
-  const places = grid(columns, rows, pitchMm).filter((p) =>
-    screws.every((s) => Math.hypot(s.x - p.x, s.y - p.y) >= apartMm),
+  const places = numberedGrid(
+    wish,
+    holeMm,
+    screws.map((at) => ({ kind: 'disc', at, radiusMm: seatMm / 2 })),
   );
   const round = (at: Xy, radiusMm: number): PlateHole => ({
     ends: [at],
@@ -82,7 +74,7 @@ export function dowelBoard(job: Job, sizes: JigSizesOf<'dowel-board'>): Step<rea
           thickMm,
           outline: roundedBox(low, high, partNumbers.cornerMm),
           holes: [
-            ...places.map((at) => round(at, holeMm / 2)),
+            ...places.map(({ at }) => round(at, holeMm / 2)),
             ...screws.map((at) => ({
               ...round(at, screw.holeMm / 2),
               seat: {
@@ -102,12 +94,6 @@ export function dowelBoard(job: Job, sizes: JigSizesOf<'dowel-board'>): Step<rea
     },
   ]);
 }
-
-const grid = (columns: number, rows: number, pitchMm: number): readonly Xy[] =>
-  Array.from({ length: columns * rows }, (_, i) => ({
-    x: (i % columns) * pitchMm,
-    y: Math.floor(i / columns) * pitchMm,
-  }));
 
 /** Screws where inserts lie under the board, as far apart as may be; null when fewer than two do. */
 function screwPlaces(
@@ -181,10 +167,4 @@ function labels(
       label(String(i + 1), { x: -marginMm + 3, y: i * pitchMm - letterMm / 2 }),
     ),
   ];
-}
-
-/** A to Z, then AA and on, as columns of a table are called. */
-export function columnName(index: number): string {
-  const letter = String.fromCharCode(65 + (index % 26));
-  return index < 26 ? letter : columnName(Math.floor(index / 26) - 1) + letter;
 }

@@ -16,6 +16,8 @@ export const partNumbers = {
   heelMm: 20,
   /** A threaded insert takes up so much of the bed round its middle: an estimate. */
   insertRadiusMm: 6,
+  /** Width that a T-track takes of the bed, its flanks counted: an estimate, common ones are 17 to 20. */
+  trackWideMm: 20,
 } as const;
 
 /**

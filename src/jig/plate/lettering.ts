@@ -57,22 +57,20 @@ export function strokesOf({
   words,
   at,
   heightMm,
-}: Pick<Lettering, 'words' | 'at' | 'heightMm'>): readonly (readonly Xy[])[] {
+  runs = 'right',
+}: Pick<Lettering, 'words' | 'at' | 'heightMm' | 'runs'>): readonly (readonly Xy[])[] {
   const unit = heightMm / HIGH;
+  // From the beginning of the baseline, in units of the grid.
+  const place = (x: number, y: number): Xy =>
+    runs === 'right'
+      ? { x: at.x + x * unit, y: at.y + y * unit }
+      : { x: at.x - y * unit, y: at.y + x * unit };
   return Array.from(words.toUpperCase()).flatMap((letter, i) => {
-    const left = at.x + i * (WIDE + GAP) * unit;
-    if (letter === '.')
-      return [
-        [
-          { x: left + 2 * unit, y: at.y },
-          { x: left + 2 * unit, y: at.y + 0.3 * unit },
-        ],
-      ];
+    const left = i * (WIDE + GAP);
+    if (letter === '.') return [[place(left + 2, 0), place(left + 2, 0.3)]];
     return (GLYPHS[letter] ?? '').split(',').flatMap((stroke) => {
       const places = stroke.split(' ').filter((place) => place !== '');
-      return places.length < 2
-        ? []
-        : [places.map(([x, y]) => ({ x: left + Number(x) * unit, y: at.y + Number(y) * unit }))];
+      return places.length < 2 ? [] : [places.map(([x, y]) => place(left + Number(x), Number(y)))];
     });
   });
 }

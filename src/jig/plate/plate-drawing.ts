@@ -16,6 +16,13 @@ export function plateDrawing(plate: Plate): Drawing {
         depthMm: null,
       },
       ...plate.holes.flatMap(holeFigures),
+      ...(plate.windows ?? []).map(({ loop }): Figure => ({
+        kind: 'curve',
+        layer: 'through',
+        curve: polygonCurve(loop),
+        ends: 'closed',
+        depthMm: null,
+      })),
       ...plate.words.flatMap((lettering) =>
         strokesOf(lettering).map((line): Figure => ({
           kind: 'curve',

@@ -1,9 +1,9 @@
 import { invariant } from '../../num/invariant.ts';
-import { signedAreaMm2 } from '../../plane/measure.ts';
 import type { Facet } from '../mesh.ts';
 import { stopNumbers } from '../numbers.ts';
 import { facesBetween, solidOfFacets, type Solid } from '../solid.ts';
 import type { Xy } from './drawing.ts';
+import { shifted } from './shifted.ts';
 import { plateOutline, sinksOf, type Plate, type Sink } from './plate.ts';
 
 type Loop = readonly Xy[];
@@ -22,7 +22,7 @@ export const plateFacets = (plate: Plate): readonly Facet[] =>
 /** How far the foot of a plate is drawn in, mm: not at all where its sides are too short for it. */
 export function plateFootMm(plate: Plate): number {
   const wantedMm = Math.min(stopNumbers.footChamferMm, plate.thickMm / 4);
-  return drawnInOrNull(plateOutline(plate), wantedMm) === null ? 0 : wantedMm;
+  return shifted(plateOutline(plate), wantedMm) === null ? 0 : wantedMm;
 }
 
 /** The same with a foot of its own; a picture has none, its chamfer would show as specks. */
@@ -33,7 +33,13 @@ export function facetsWithFoot(plate: Plate, footMm: number): readonly Facet[] {
   const foot = drawnIn(outline, footMm);
   return [
     ...facesBetween(
-      [outline, ...sinks.flatMap(({ loop, islands }) => [loop.toReversed(), ...islands])],
+      [
+        outline,
+        ...sinks.flatMap(({ loop, islands, mouth }) => [
+          (mouth?.loop ?? loop).toReversed(),
+          ...islands,
+        ]),
+      ],
       topMm,
     ),
     ...downwards(
@@ -45,13 +51,16 @@ export function facetsWithFoot(plate: Plate, footMm: number): readonly Facet[] {
   ];
 }
 
-function sinkFacets(sink: Sink, fromMm: number, topMm: number): readonly Facet[] {
-  const { loop, islands, depthMm, within } = sink;
+/** Walls and floor of what is open at `fromMm` in a body whose top is at `topMm`. */
+export function sinkFacets(sink: Sink, fromMm: number, topMm: number): readonly Facet[] {
+  const { loop, islands, depthMm, within, mouth } = sink;
   const floorMm = depthMm === null ? 0 : topMm - depthMm;
   invariant(floorMm >= 0 && floorMm < fromMm, `a hole from ${fromMm} to ${floorMm}`);
   const inside = loop.toReversed();
+  const mouthMm = mouth === undefined ? fromMm : fromMm - mouth.deepMm;
   return [
-    ...walls(inside, floorMm, inside, fromMm),
+    ...walls(inside, floorMm, inside, mouthMm),
+    ...(mouth === undefined ? [] : walls(inside, mouthMm, mouth.loop.toReversed(), fromMm)),
     ...islands.flatMap((island) => walls(island, floorMm, island, fromMm)),
     ...(depthMm === null
       ? []
@@ -89,32 +98,7 @@ const downwards = (facets: readonly Facet[]): readonly Facet[] =>
 
 /** Every side moved inwards, its direction kept, so that the slope between is flat. */
 export function drawnIn(outline: Loop, byMm: number): Loop {
-  const moved = drawnInOrNull(outline, byMm);
+  const moved = shifted(outline, byMm);
   invariant(moved !== null, `an outline too fine to draw in by ${byMm}`);
   return moved;
-}
-
-/** Sides that are shorter would fall together on the grid of a solid, mm. */
-const SHORTEST_MM = 0.01;
-
-function drawnInOrNull(outline: Loop, byMm: number): Loop | null {
-  const inward = outline.map((p, i) => {
-    const q = outline[(i + 1) % outline.length]!;
-    const long = Math.hypot(q.x - p.x, q.y - p.y);
-    return { x: -(q.y - p.y) / long, y: (q.x - p.x) / long };
-  });
-  const moved = outline.map((p, i) => {
-    const [m, n] = [inward[(i + outline.length - 1) % outline.length]!, inward[i]!];
-    const share = byMm / (1 + m.x * n.x + m.y * n.y);
-    return { x: p.x + share * (m.x + n.x), y: p.y + share * (m.y + n.y) };
-  });
-  const isSound =
-    signedAreaMm2(moved) > 0 &&
-    moved.every((p, i) => {
-      const k = (i + 1) % moved.length;
-      const [a, b, q] = [outline[i]!, outline[k]!, moved[k]!];
-      const side = Math.hypot(b.x - a.x, b.y - a.y);
-      return (q.x - p.x) * (b.x - a.x) + (q.y - p.y) * (b.y - a.y) > SHORTEST_MM * side;
-    });
-  return isSound ? moved : null;
 }

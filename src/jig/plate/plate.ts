@@ -1,5 +1,5 @@
 import { unionOf } from '../../plane/clip.ts';
-import { isInside } from '../../plane/distance.ts';
+import { isInside, toSegmentMm } from '../../plane/distance.ts';
 import { signedAreaMm2 } from '../../plane/measure.ts';
 import { slotOutline } from '../../plane/outline.ts';
 import { moved, turned } from '../../plane/move.ts';
@@ -8,6 +8,7 @@ import { stopNumbers } from '../numbers.ts';
 import { onCurve, roundCircle, roundCurve, slotCurve } from './curve.ts';
 import type { Curve, Xy } from './drawing.ts';
 import { strokesOf } from './lettering.ts';
+import { shifted } from './shifted.ts';
 
 /**
  * A flat part: an outline of one thickness with holes, pockets and engraved words from its top. The
@@ -19,6 +20,14 @@ export interface Plate {
   readonly outline: Curve;
   readonly holes: readonly PlateHole[];
   readonly words: readonly Lettering[];
+  readonly windows?: readonly PlateWindow[];
+}
+
+/** An opening of any outline right through, its upper edge chamfered at 45 degrees by `leadMm` (0: sharp). */
+export interface PlateWindow {
+  /** Counter-clockwise. */
+  readonly loop: readonly Xy[];
+  readonly leadMm: number;
 }
 
 /** A round hole, or a slot when it has two ends, with a wider seat bored from the top or none. */
@@ -39,6 +48,8 @@ export type SeatShape =
 export interface Lettering {
   readonly words: string;
   readonly at: Xy;
+  /** `up`: turned by a quarter, counter-clockwise about `at`. */
+  readonly runs?: 'right' | 'up';
   readonly heightMm: number;
   readonly strokeMm: number;
   readonly depthMm: number;
@@ -53,6 +64,8 @@ export interface Sink {
   readonly depthMm: number | null;
   /** A narrower hole that goes on from its floor. */
   readonly within: Sink | null;
+  /** A wider mouth at the top that narrows to the loop over `deepMm`, vertex over vertex. */
+  readonly mouth?: { readonly loop: readonly Xy[]; readonly deepMm: number };
 }
 
 export const plateOutline = (plate: Plate): readonly Xy[] =>
@@ -60,7 +73,17 @@ export const plateOutline = (plate: Plate): readonly Xy[] =>
 
 /** Every hole and stroke of a plate; those of words that overlap are one. */
 export function sinksOf(plate: Plate): readonly Sink[] {
-  return [...plate.holes.map(holeSink), ...plate.words.flatMap(wordSinks)];
+  return [
+    ...plate.holes.map(holeSink),
+    ...(plate.windows ?? []).map(windowSink),
+    ...plate.words.flatMap(wordSinks),
+  ];
+}
+
+function windowSink({ loop, leadMm }: PlateWindow): Sink {
+  const own: Sink = { loop, islands: [], depthMm: null, within: null };
+  const mouth = leadMm === 0 ? null : shifted(loop, -leadMm);
+  return mouth === null ? own : { ...own, mouth: { loop: mouth, deepMm: leadMm } };
 }
 
 function holeSink(hole: PlateHole): Sink {
@@ -95,7 +118,8 @@ export function hexagon(at: Xy, acrossFlatsMm: number): readonly Xy[] {
   }));
 }
 
-function wordSinks(lettering: Lettering): readonly Sink[] {
+/** The strokes of some words, as what is cut out of the top. */
+export function wordSinks(lettering: Lettering): readonly Sink[] {
   const strokes = strokesOf(lettering).flatMap((line) =>
     line.slice(1).map((to, i): Outline<'corner'> => {
       const from = line[i]!;
@@ -113,6 +137,7 @@ function wordSinks(lettering: Lettering): readonly Sink[] {
   );
   const loops = unionOf(strokes)
     .map(withoutCrumbs)
+    .map(withoutStraights)
     .filter((loop) => loop.length >= 3);
   const outer = loops.filter((loop) => signedAreaMm2(loop) > 0);
   const inner = loops.filter((loop) => signedAreaMm2(loop) < 0);
@@ -120,7 +145,7 @@ function wordSinks(lettering: Lettering): readonly Sink[] {
     loop,
     islands: inner
       .filter((island) => isInside(island[0]!, loop))
-      .map((island) => island.toReversed()),
+      .map((island) => aHairSmaller(island.toReversed())),
     depthMm: lettering.depthMm,
     within: null,
   }));
@@ -134,3 +159,25 @@ const withoutCrumbs = (loop: Outline<'corner'>): Outline<'corner'> =>
   });
 
 const CRUMB_MM = 0.005;
+
+/**
+ * Sides of an island in one line with sides round it leave open edges where a floor is divided into
+ * triangles (the modelling library joins them across the gap): so none is in line.
+ */
+function aHairSmaller(island: Outline<'corner'>): Outline<'corner'> {
+  const middle = (axis: 'x' | 'y'): number =>
+    island.reduce((sum, p) => sum + p[axis], 0) / island.length;
+  const [x, y] = [middle('x'), middle('y')];
+  return island.map((p) => ({ x: p.x + (x - p.x) * HAIR, y: p.y + (y - p.y) * HAIR }));
+}
+
+const HAIR = 0.01;
+
+/** A place in the middle of a straight side: whoever divides a floor into triangles may leave it out. */
+const withoutStraights = (loop: Outline<'corner'>): Outline<'corner'> =>
+  loop.reduce<Outline<'corner'>>((kept, p, i) => {
+    const before = kept.at(-1) ?? loop.at(-1)!;
+    return toSegmentMm(p, before, loop[(i + 1) % loop.length]!) < STRAIGHT_MM ? kept : [...kept, p];
+  }, []);
+
+const STRAIGHT_MM = 1e-4;

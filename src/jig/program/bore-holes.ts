@@ -12,6 +12,8 @@ export interface Bore {
   readonly diameterMm: number;
   readonly topMm: number;
   readonly bottomMm: number;
+  /** Such as `B12`; its number when it has none. */
+  readonly name?: string;
 }
 
 export interface BoreWish {
@@ -82,14 +84,15 @@ export function boreHoles(wish: BoreWish, cutter: Cutter): Step<Program> {
     moves: wish.bores.flatMap((bore, i) => [
       {
         kind: 'note',
-        words: `hole ${i + 1}: ${figure(bore.diameterMm)} wide, ${figure(bore.topMm - bore.bottomMm)} deep`,
+        words: `hole ${bore.name ?? i + 1}: ${figure(bore.diameterMm)} wide, ${figure(bore.topMm - bore.bottomMm)} deep`,
       },
-      ...movesOf(bore, zeroAt, feeds.value),
+      ...boreMoves(bore, zeroAt, feeds.value),
     ]),
   });
 }
 
-function movesOf(bore: Bore, zeroAt: Point<'layout'>, feeds: Feeds): readonly Move[] {
+/** The moves of one hole, from the safe height and back to it. */
+export function boreMoves(bore: Bore, zeroAt: Point<'layout'>, feeds: Feeds): readonly Move[] {
   const x = bore.at.x - zeroAt.x;
   const y = bore.at.y - zeroAt.y;
   const roundMm = bore.diameterMm / 2 - feeds.radiusMm;

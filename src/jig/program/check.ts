@@ -10,7 +10,7 @@ import { roundingMm, stopNumbers } from '../numbers.ts';
 import type { Place, Program } from './program.ts';
 
 /** One straight piece of the way of the cutter's tip, layout frame and height above the bed, mm. */
-interface Leg {
+export interface Leg {
   readonly from: Point<'layout'>;
   readonly to: Point<'layout'>;
   readonly lowMm: number;
@@ -27,11 +27,22 @@ export function programClash(
   cutter: Cutter,
   bodies: readonly Body[],
 ): Cannot | null {
-  const legs = legsOf(program);
+  return legsClash(job, program, legsOf(program), cutter, bodies);
+}
+
+/** The same for any way of the tip, planned or read back; places of it are off by up to `slackMm`. */
+export function legsClash(
+  job: Job,
+  program: Pick<Program, 'name' | 'safeMm'>,
+  legs: readonly Leg[],
+  cutter: Cutter,
+  bodies: readonly Body[],
+  slackMm = roundingMm,
+): Cannot | null {
   return (
-    outOfTravel(job, program, legs) ??
+    outOfTravel(job, program, legs, slackMm) ??
     legs.reduce<Cannot | null>(
-      (found, leg) => found ?? strikeOn(job, program, cutter, leg, bodies),
+      (found, leg) => found ?? strikeOn(job, program, cutter, leg, bodies, slackMm),
       null,
     )
   );
@@ -97,16 +108,21 @@ function legsOf(program: Program): readonly Leg[] {
   }));
 }
 
-function outOfTravel(job: Job, program: Program, legs: readonly Leg[]): Cannot | null {
+function outOfTravel(
+  job: Job,
+  program: Pick<Program, 'name' | 'safeMm'>,
+  legs: readonly Leg[],
+  slackMm: number,
+): Cannot | null {
   const { travelMm } = job.shop.machine;
   const lowestMm = -mostOf(legs.map((leg) => -leg.lowMm));
-  if (program.safeMm - lowestMm > travelMm.z)
+  if (program.safeMm - lowestMm > travelMm.z + slackMm)
     return cannot(
       `${program.name}: goes from ${mm(program.safeMm)} down to ${mm(lowestMm)}, more than the ${mm(travelMm.z)} that Z travels`,
       'lower stops, or a shallower cut',
     );
   const thickMm = job.shop.bed.spoilboard.thickMm;
-  if (lowestMm < -thickMm)
+  if (lowestMm < -thickMm - slackMm)
     return cannot(
       `${program.name}: goes ${mm(-lowestMm)} into a spoilboard ${mm(thickMm)} thick`,
       `a depth of ${mm(thickMm)} or less`,
@@ -114,7 +130,7 @@ function outOfTravel(job: Job, program: Program, legs: readonly Leg[]): Cannot |
   const places = legs.map(({ to }) => layoutOnBed(job, to));
   for (const axis of ['x', 'y'] as const) {
     const beyondMm = mostOf(places.map((p) => Math.max(-p[axis], p[axis] - travelMm[axis])));
-    if (beyondMm > roundingMm)
+    if (beyondMm > slackMm)
       return cannot(
         `${program.name}: the cutter would go ${mm(beyondMm)} beyond the travel of ${axis.toUpperCase()}`,
         'on-bed: further from that end',
@@ -125,22 +141,23 @@ function outOfTravel(job: Job, program: Program, legs: readonly Leg[]): Cannot |
 
 function strikeOn(
   job: Job,
-  program: Program,
+  program: Pick<Program, 'name'>,
   cutter: Cutter,
   leg: Leg,
   bodies: readonly Body[],
+  slackMm: number,
 ): Cannot | null {
   for (const thing of overheadOf(job, cutter)) {
     if (thing.plan.kind !== 'disc') continue;
     const least = leastApartMm(thing, thing.plan.radiusMm);
     for (const body of bodies) {
-      const overMm = leg.lowMm + thing.fromMm - body.highMm;
+      const overMm = leg.lowMm + thing.fromMm - body.highMm + slackMm;
       if (overMm >= (thing.what === 'cutter' ? 0 : stopNumbers.clearOverMm)) continue;
       const apartMm = betweenOutlinesMm<'layout'>(
         [leg.from, leg.to] as Outline<'layout'>,
         body.outline,
       );
-      if (apartMm < least - roundingMm)
+      if (apartMm < least - slackMm)
         return cannot(
           `${program.name}: the ${thing.what} would strike the ${body.name}, ${mm(least - apartMm)} too near`,
           `a ${thing.what === 'cutter' ? 'thinner cutter, or on-bed: where nothing stands there' : 'cutter that sticks out further'}`,

@@ -2,14 +2,14 @@ import type { Job } from '../../job/job.ts';
 import type { JigSizesOf } from '../../job/jig-sizes.ts';
 import { bedInLayout } from '../../setup/place.ts';
 import { cannot, figure, mm, type Step } from '../answer.ts';
-import { columnName } from '../parts/dowel-board.ts';
+import { numberedGrid, pitchDemand, tooManyHoles, type Blocked } from '../parts/numbered-grid.ts';
 import { partNumbers } from '../parts/numbers.ts';
 import { given, unmet } from '../parts/size.ts';
 import { boreHoles, boringCutter, type Bore } from './bore-holes.ts';
+import { emptyBed, type InBed } from './in-bed.ts';
+import type { Xy } from '../plate/drawing.ts';
 import type { Program } from './program.ts';
 import type { Cutter } from '../../job/job.ts';
-
-const MOST_HOLES = 2000;
 
 /**
  * Bores rows of dowel holes straight into the spoilboard; a hole that would run into an insert is left
@@ -18,6 +18,7 @@ const MOST_HOLES = 2000;
 export function dowelGrid(
   job: Job,
   sizes: JigSizesOf<'dowel-grid'>,
+  bed: InBed = emptyBed,
 ): Step<{ readonly program: Program; readonly cutter: Cutter }> {
   const { spoilboard } = job.shop.bed;
   const pitchMm = given(sizes.pitch);
@@ -25,12 +26,7 @@ export function dowelGrid(
   const diameterMm = given(sizes.diameter) + given(sizes.clearance);
   const depthMm = given(sizes.depth);
   const refusal = unmet('dowel-grid', [
-    {
-      what: 'pitch',
-      isMm: pitchMm,
-      least: diameterMm + partNumbers.betweenHolesMm,
-      because: `holes of ${figure(diameterMm)} would run into each other`,
-    },
+    pitchDemand(pitchMm, diameterMm),
     {
       what: 'depth',
       isMm: depthMm,
@@ -52,23 +48,17 @@ export function dowelGrid(
       `dowel-grid: ${columns} by ${rows} holes, ${mm(pitchMm)} apart, go beyond a spoilboard of ${mm(spoilboard.xMm)} by ${mm(spoilboard.yMm)}`,
       `columns: ${fitting(spoilboard.xMm, first.x)} and rows: ${fitting(spoilboard.yMm, first.y)} or fewer`,
     );
-  if (columns * rows > MOST_HOLES)
-    return cannot(`dowel-grid: ${columns * rows} holes are too many`, `${MOST_HOLES} or fewer`);
-  const clearMm = partNumbers.insertRadiusMm + diameterMm / 2 + partNumbers.betweenHolesMm;
-  const named = Array.from({ length: columns * rows }, (_, i) => {
-    const [column, row] = [i % columns, Math.floor(i / columns)];
-    return {
-      name: `${columnName(column)}${row + 1}`,
-      at: { x: first.x + column * pitchMm, y: first.y + row * pitchMm },
-    };
-  });
-  const free = named.filter(({ at }) => nearestInsertMm(job, at) >= clearMm);
+  const wish = { columns, rows, pitchMm, first };
+  const many = tooManyHoles('dowel-grid', wish);
+  if (many !== null) return many;
+  const free = numberedGrid(wish, diameterMm, blockedOn(job, bed));
   if (free.length === 0)
     return cannot(
-      'dowel-grid: every hole would run into an insert of the bed',
+      'dowel-grid: every hole would run into an insert, a screw or a T-track of the bed',
       'first-x and first-y: half a pitch of the inserts from one of them',
     );
-  const bores: readonly Bore[] = free.map(({ at }) => ({
+  const bores: readonly Bore[] = free.map(({ at, name }) => ({
+    name,
     at: bedInLayout(job, at),
     diameterMm,
     topMm: 0,
@@ -76,14 +66,16 @@ export function dowelGrid(
   }));
   const cutter = boringCutter(job.shop.cutters, bores);
   if (cutter.kind === 'cannot') return cutter;
-  const left = named.length - free.length;
+  const left = columns * rows - free.length;
   const program = boreHoles(
     {
       name: 'bore the dowel grid',
       jobName: job.name,
       header: [
         `For: ${free.length} dowel holes of ${figure(diameterMm)} mm in the spoilboard, ${figure(pitchMm)} mm apart, ${figure(depthMm)} mm deep.`,
-        ...(left === 0 ? [] : [`${left} left out: they would run into inserts.`]),
+        ...(left === 0
+          ? []
+          : [`${left} left out: they would run into inserts, screws or T-tracks of the bed.`]),
         'On the bed: nothing at all.',
         'X and Y zero: near left corner of the spoilboard. Z zero: its surface.',
       ],
@@ -100,13 +92,32 @@ export function dowelGrid(
     : { kind: 'made', value: { program: program.value, cutter: cutter.value } };
 }
 
-function nearestInsertMm(job: Job, at: { readonly x: number; readonly y: number }): number {
-  const { inserts } = job.shop.bed;
-  if (inserts === null) return Infinity;
-  const off = (axis: 'x' | 'y'): number => {
-    const steps = (at[axis] - inserts.first[axis]) / inserts.pitchMm[axis];
-    const nearest = Math.min(inserts.count[axis] - 1, Math.max(0, Math.round(steps)));
-    return at[axis] - inserts.first[axis] - nearest * inserts.pitchMm[axis];
-  };
-  return Math.hypot(off('x'), off('y'));
+/** Inserts, the screws of the board and T-tracks, as what a hole must keep clear of. */
+function blockedOn({ shop }: Job, { tracks, boardScrews }: InBed): readonly Blocked[] {
+  const { inserts } = shop.bed;
+  const disc = (at: Xy, radiusMm: number): Blocked => ({ kind: 'disc', at, radiusMm });
+  const half = partNumbers.trackWideMm / 2;
+  return [
+    ...(inserts === null
+      ? []
+      : Array.from({ length: inserts.count.x * inserts.count.y }, (_, i) =>
+          disc(
+            {
+              x: inserts.first.x + (i % inserts.count.x) * inserts.pitchMm.x,
+              y: inserts.first.y + Math.floor(i / inserts.count.x) * inserts.pitchMm.y,
+            },
+            partNumbers.insertRadiusMm,
+          ),
+        )),
+    ...boardScrews.map((at) => disc(at, partNumbers.insertRadiusMm)),
+    ...tracks.map(({ along, atMm, fromMm, toMm }): Blocked => {
+      const [low, high] = [
+        [fromMm, atMm - half],
+        [toMm, atMm + half],
+      ] as const;
+      const turned = ([a, b]: readonly [number, number]): Xy =>
+        along === 'x' ? { x: a, y: b } : { x: b, y: a };
+      return { kind: 'box', low: turned(low), high: turned(high) };
+    }),
+  ];
 }

@@ -1,7 +1,7 @@
 import type { Cutter, Face, Job } from '../../job/job.ts';
 import type { JigSizesOf } from '../../job/jig-sizes.ts';
 import type { Point } from '../../plane/point.ts';
-import { cannot, figure, made, mm, type Step } from '../answer.ts';
+import { cannot, figure, made, mm, type Cannot, type Step } from '../answer.ts';
 import { given, unmet } from '../parts/size.ts';
 import type { StopPart } from '../stop-part.ts';
 import { tonguesOf } from './tongues.ts';
@@ -23,21 +23,12 @@ export function testPiece(
 ): Step<TestPiece> {
   const n = testNumbers;
   const [toothMm, slotMm] = [given(sizes.tooth), given(sizes.slot)];
-  const pitchMm = toothMm + slotMm;
   const deepMm = given(sizes.deep);
   const cutter = combCutter(job, slotMm);
   if (cutter.kind === 'cannot') return cutter;
-  const refusal = unmet('test-piece', [
-    { what: 'tooth', isMm: toothMm, least: 5, because: 'a thinner tooth gives under the jaws' },
-    {
-      what: 'deep',
-      isMm: deepMm,
-      least: slotMm,
-      because: 'the jaws of a caliper do not go in',
-    },
-  ]);
+  const refusal = unmetComb('test-piece', sizes);
   if (refusal !== null) return refusal;
-  const longMm = 2 * pitchMm + slotMm;
+  const { longMm } = combSizes(sizes);
   const { widthMm, heightMm } = job.blank;
   const least = {
     x: 2 * n.insetMm + 2 * longMm + n.gapMm,
@@ -49,14 +40,7 @@ export function testPiece(
       'narrower teeth and slots (tooth:, slot:), or the test piece of a job with a larger blank',
     );
   const middles = combMiddles(job, longMm, deepMm);
-  const combs = middles.map(({ axis, at }, i): Comb => ({
-    number: i + 1,
-    axis,
-    middle: at,
-    slots: [-1, 0, 1].map((k) =>
-      slotBox(axis, at, k * pitchMm, slotMm, deepMm, k === 0 ? 'back' : 'front'),
-    ) as unknown as Comb['slots'],
-  }));
+  const combs = middles.map(({ axis, at }, i) => combAt(i + 1, axis, at, sizes));
   return made({
     cutter: cutter.value,
     toothMm,
@@ -67,7 +51,8 @@ export function testPiece(
 }
 
 /** The widest flat cutter that can go round inside a slot. */
-function combCutter(job: Job, slotMm: number): Step<Cutter> {
+/** The widest flat cutter that can go round in a slot, or what would. */
+export function combCutter(job: Job, slotMm: number): Step<Cutter> {
   const mostMm = slotMm - testNumbers.roundMm;
   const [widest] = job.shop.cutters
     .filter(({ kind, diameterMm }) => kind === 'flat' && diameterMm <= mostMm)
@@ -104,6 +89,43 @@ function combMiddles(
         y(level, w - row),
       ]
     : [...low, y(level, row), y(level, w - row)];
+}
+
+/** How wide and long a comb is, mm. */
+export function combSizes(sizes: CombWish): { readonly longMm: number; readonly deepMm: number } {
+  const [toothMm, slotMm] = [given(sizes.tooth), given(sizes.slot)];
+  return { longMm: 2 * toothMm + 3 * slotMm, deepMm: given(sizes.deep) };
+}
+
+type CombWish = JigSizesOf<'waste-combs'>;
+
+/** Why teeth and slots of such sizes do not work, or null. */
+export const unmetComb = (part: 'test-piece' | 'waste-combs', sizes: CombWish): Cannot | null =>
+  unmet(part, [
+    {
+      what: 'tooth',
+      isMm: given(sizes.tooth),
+      least: 5,
+      because: 'a thinner tooth gives under the jaws',
+    },
+    {
+      what: 'deep',
+      isMm: given(sizes.deep),
+      least: given(sizes.slot),
+      because: 'the jaws of a caliper do not go in',
+    },
+  ]);
+
+export function combAt(number: number, axis: 'x' | 'y', at: Place, sizes: CombWish): Comb {
+  const [toothMm, slotMm, deepMm] = [given(sizes.tooth), given(sizes.slot), given(sizes.deep)];
+  return {
+    number,
+    axis,
+    middle: at,
+    slots: [-1, 0, 1].map((k) =>
+      slotBox(axis, at, k * (toothMm + slotMm), slotMm, deepMm, k === 0 ? 'back' : 'front'),
+    ) as unknown as Comb['slots'],
+  };
 }
 
 function slotBox(

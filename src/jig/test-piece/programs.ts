@@ -24,6 +24,7 @@ export function testPrograms(
   placings: Placings,
   stops: readonly StopPart[],
   piece: TestPiece,
+  cutIn: 'a board of its own' | 'the first part' = 'a board of its own',
 ): Step<readonly Program[]> {
   const feeds = feedsOf(piece.cutter);
   if (feeds.kind === 'cannot') return feeds;
@@ -35,7 +36,7 @@ export function testPrograms(
   const highestMm = Math.max(thickMm, ...tops);
   return made(
     [placings.frontUp, placings.backUp].map((placing) =>
-      programOf(job, placing, piece, feeds.value, lowMm, highestMm),
+      programOf(job, placing, piece, feeds.value, lowMm, highestMm, cutIn),
     ),
   );
 }
@@ -54,18 +55,22 @@ function programOf(
   feeds: Feeds,
   lowMm: number,
   highestMm: number,
+  cutIn: 'a board of its own' | 'the first part',
 ): Program {
   const { thickMm } = job.blank;
   const face = placing.faceUp;
   const zero = face === 'front' ? job.zero.frontUp : job.zero.backUp;
-  const name = `test piece, ${face} up`;
+  const isOwn = cutIn === 'a board of its own';
+  const name = `${isOwn ? 'test piece' : 'combs in the waste'}, ${face} up`;
   const words = placing.order === 'first' ? 'first' : 'second';
   return {
     name,
     jobName: job.name,
     header: [
-      `For: the ${words} placing of the test piece, ${face} up.`,
-      `On the bed: the stops, and a board of the size of the blank, ${figure(job.blank.widthMm)} by ${figure(job.blank.heightMm)} by ${figure(thickMm)}, laid and turned over as the blank will be.`,
+      isOwn
+        ? `For: the ${words} placing of the test piece, ${face} up.`
+        : `For: combs in the waste of the first part, ${words} placing, ${face} up. Run it before the program of the part, in the same clamping.`,
+      `On the bed: ${job.locating === 'stops' ? 'the stops' : 'what locates the blank'}, and ${isOwn ? 'a board of the size of the blank' : 'the blank'}, ${figure(job.blank.widthMm)} by ${figure(job.blank.heightMm)} by ${figure(thickMm)}${isOwn ? ', laid and turned over as the blank will be' : ''}.`,
       `Edges: ${placing.base.edge} edge ${placing.base.side}, ${placing.end.edge} edge ${placing.end.side}; marked: ${job.blank.marked.join(' and ')}.`,
       'X and Y zero: as the bench sheet says for this placing, just as for the part.',
       `Z zero: ${zero.z.on === 'top' ? 'top of the board' : 'surface of the spoilboard'}.`,
@@ -73,12 +78,18 @@ function programOf(
     ],
     cautions: [
       ...CAUTIONS,
-      'Hold the board down clear of all cuts; look at the card for where they are.',
+      ...(isOwn
+        ? ['Hold the board down clear of all cuts; look at the card for where they are.']
+        : [
+            'The waste must still be fast when its second combs are cut: see to tabs, screws or clamps on it.',
+          ]),
       ...(piece.cutter.fluteMm !== null && piece.cutter.fluteMm < thickMm - lowMm
         ? [
             'The flutes are shorter than the board is thick: the shank must not be thicker than they are.',
           ]
-        : []),
+        : [
+            'The waste must still be fast when its second combs are cut: see to tabs, screws or clamps on it.',
+          ]),
     ],
     cutter: feeds.cutter,
     zeroAt: placing.zero,

@@ -70,6 +70,7 @@ export function holdingOf(context: Context, around: Around): Holding {
           },
     hasFiller: hold.filler === 'yes' || hold.filler === true,
     ...downs,
+    boardScrews: (parts.bed?.screws ?? []).map((at) => pointMm(at)),
     tracks: tracksOf(context, parts.bed?.['t-tracks'] ?? []),
     cutting: new Map((parts.cutters ?? []).map((cutter) => [cutter.name, cuttingOf(cutter)])),
   };

@@ -18,6 +18,12 @@ const ABOUT: Readonly<Record<keyof typeof JIG_SIZES, string>> = {
   'wedge-pair': 'wedges that push the blank against the stops',
   'shim-pads': 'pads of rising thickness',
   'test-piece': 'a piece that reads front against back, with its programs',
+  'waste-combs': 'combs in the waste of the first part, with their programs',
+  'steel-buttons': 'steel pins in grooves of the stops instead of printed buttons',
+  'fence-stop': 'the fence of a job on a fence and a dowel, to print',
+  'nest-frame': 'a frame to print, or to cut from sheet, in which the blank lies',
+  'cam-base': 'plates with a captive nut on which cams turn, where no insert suits',
+  'stops-from-sheet': 'programs that cut the stops from sheet',
   template: 'the bed on paper, 1:1, with holes and stops',
   skim: 'a program that skims the spoilboard level',
 };
@@ -28,7 +34,10 @@ export const jig: Schema<RawJig> = keyed<RawJig>(
     Object.entries(JIG_SIZES).map(([part, sizes]) => [
       part,
       optional(
-        about(wish(part, sizes), `${ABOUT[part as keyof typeof JIG_SIZES]}: yes, or its sizes`),
+        about(
+          wish(part, sizes),
+          `${ABOUT[part as keyof typeof JIG_SIZES]}: yes${Object.keys(sizes).length === 0 ? '' : ', or its sizes'}`,
+        ),
       ),
     ]),
   ) as unknown as { [P in keyof RawJig]-?: Schema<RawJig[P]> },
@@ -39,10 +48,11 @@ function wish(part: string, sizes: Readonly<Record<string, JigSize>>): Schema<Ra
     Object.entries(sizes).map(([key, size]) => [key, optional(sizeOf(size))]),
   );
   const [first] = Object.entries(sizes);
+  if (first === undefined) return yesOrNo();
   return either(
     keyed<Exclude<RawJigPart, string | boolean>>(shape as never),
     yesOrNo(),
-    `write ${part}: yes, or its sizes such as {${first![0]}: ${first![1].value ?? 10}}`,
+    `write ${part}: yes, or its sizes such as {${first[0]}: ${first[1].value ?? 10}}`,
   );
 }
 

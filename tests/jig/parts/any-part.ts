@@ -11,7 +11,11 @@ import { toeClamp } from '../../../src/jig/parts/toe-clamp.ts';
 import { wedgePair } from '../../../src/jig/parts/wedge-pair.ts';
 import { defaultJigSizes as sizes } from '../../../src/job/jig-sizes.ts';
 import { evenly } from '../../plane/evenly.ts';
+import { placingsOf } from '../../../src/setup/place.ts';
+import { camBase } from '../../../src/jig/parts/cam-base.ts';
+import { nestFrame } from '../../../src/jig/parts/nest-frame.ts';
 import { aJob } from '../a-job.ts';
+import { nested } from './every-part.ts';
 import { partsOf as stopsOf } from '../program/some-programs.ts';
 import { expectLawfulPart } from './laws.ts';
 
@@ -33,7 +37,7 @@ export async function expectAnyPartLawful(seed: number, numRuns: number): Promis
   const seen = { made: 0, cannot: 0 };
   await fc.assert(
     fc.asyncProperty(
-      fc.record({ which: fc.integer({ min: 0, max: 6 }), a: share, b: share, c: share, d: share }),
+      fc.record({ which: fc.integer({ min: 0, max: 8 }), a: share, b: share, c: share, d: share }),
       async ({ which, a, b, c, d }) => {
         const by = [a, b, c, d];
         const makers: readonly (() => Step<readonly JigPart[]>)[] = [
@@ -43,6 +47,12 @@ export async function expectAnyPartLawful(seed: number, numRuns: number): Promis
           () => stepBlock(job, scaled(sizes('step-block'), by)),
           () => strapClamp(job, stops, scaled(sizes('strap-clamp'), by)),
           () => dowelBoard(job, scaled(sizes('dowel-board'), by)),
+          () =>
+            camBase(
+              { ...job, jig: { 'cam-clamp': { ...sizes('cam-clamp'), thick: 9 } } },
+              scaled(sizes('cam-base'), by),
+            ),
+          () => nestFrame(nested, placingsOf(nested), scaled(sizes('nest-frame'), by)),
           () => shimPads(scaled(sizes('shim-pads'), by)),
         ];
         const step = makers[which]!();

@@ -8,7 +8,7 @@ import { joined, markup } from '../../html.ts';
 import { ACCENT, INK, dot, pointsText } from '../../svg.ts';
 import { hatchPattern } from '../stops/stop-drawing.ts';
 import type { Plan } from '../way.ts';
-import { nestShape } from './nest-shape.ts';
+import { nestShape } from '../../../jig/nest/nest-shape.ts';
 
 /** Width of wall that is drawn, mm on the bed. */
 const DRAWN_MM = 12;

@@ -10,8 +10,8 @@ import { step } from '../../step.ts';
 import { lengthText, unitText } from '../../words.ts';
 import { writtenSpread } from '../../written-spread.ts';
 import { partOf, pieceOf } from '../piece.ts';
-import { nestShape, type NestShape } from './nest-shape.ts';
-import { RIM_MM, UNDER_MM } from './nest-standing.ts';
+import { nestShape, type NestShape } from '../../../jig/nest/nest-shape.ts';
+import { RIM_MM, UNDER_MM } from '../../../jig/nest/numbers.ts';
 import { reliefWords, wallTable } from './nest-table.ts';
 
 /** A board to cut the nest into. */

@@ -3,12 +3,8 @@ import { toSegmentMm } from '../../../plane/distance.ts';
 import type { Outline } from '../../../plane/outline.ts';
 import type { Placing } from '../../../setup/placing.ts';
 import type { Standing } from '../standing.ts';
-import { nestShape } from './nest-shape.ts';
-
-/** The board of the nest is at least this much wider on each side, mm. Common practice, no source. */
-export const RIM_MM = 25;
-/** Left of the board under the nest, mm. Common practice, no source. */
-export const UNDER_MM = 6;
+import { RIM_MM } from '../../../jig/nest/numbers.ts';
+import { nestShape } from '../../../jig/nest/nest-shape.ts';
 
 /** The walls as bodies, their floor being the bed: a bar along each side of the outline. */
 export function standingWalls(

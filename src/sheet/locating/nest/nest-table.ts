@@ -5,7 +5,7 @@ import { markup } from '../../html.ts';
 import { xyWords } from '../../place-words.ts';
 import { lengthText } from '../../words.ts';
 import { FINISH_MM } from '../../../jig/program/land-runs.ts';
-import type { NestShape } from './nest-shape.ts';
+import type { NestShape } from '../../../jig/nest/nest-shape.ts';
 
 /** Where the cutter's centre runs along the walls of a nest round the blank, in the direction of a climb cut. */
 export function wallTable(job: Job, shape: NestShape, cutter: Cutter, { zero }: Placing): Html {

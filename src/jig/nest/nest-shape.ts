@@ -1,14 +1,14 @@
-import { featurePath } from '../../../job/feature-path.ts';
-import type { Job, Nest } from '../../../job/job.ts';
-import { limitsOf, meanOf } from '../../../num/spread-of.ts';
-import { grown } from '../../../plane/clip.ts';
-import { boundsOf, type Bounds } from '../../../plane/measure.ts';
-import type { Outline } from '../../../plane/outline.ts';
-import { stretchesOf, type Path, type Stretch } from '../../../plane/path.ts';
-import type { Point } from '../../../plane/point.ts';
-import { blankInLayout } from '../../../setup/place.ts';
-import type { Placing } from '../../../setup/placing.ts';
-import { partOf, pieceOf } from '../piece.ts';
+import { featurePath } from '../../job/feature-path.ts';
+import type { Job, Nest } from '../../job/job.ts';
+import { limitsOf, meanOf } from '../../num/spread-of.ts';
+import { grown } from '../../plane/clip.ts';
+import { boundsOf, type Bounds } from '../../plane/measure.ts';
+import type { Outline } from '../../plane/outline.ts';
+import { stretchesOf, type Path, type Stretch } from '../../plane/path.ts';
+import type { Point } from '../../plane/point.ts';
+import { blankInLayout } from '../../setup/place.ts';
+import type { Placing } from '../../setup/placing.ts';
+import { partOf, pieceOf } from './piece.ts';
 
 /** The recess as it is cut, nominally, in the layout of the placing in which it is first used. */
 export interface NestShape {

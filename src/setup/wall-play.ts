@@ -1,3 +1,4 @@
+import { lacking, type Three } from './lacking.ts';
 import { LARGEST_TURN, limitsFrom, type Play, type Taken } from './play.ts';
 
 /** Walls round a loose blank, each a line that no part of it may cross. Normals point outwards, counter-clockwise in order. */
@@ -107,6 +108,14 @@ export function wallPlay(walls: Walls, alongA: number, alongB: number): WallPlay
     return cut();
   };
 
+  /** By how much the walls leave too little, mm: the least that all would have to give way. */
+  const over = (s: number): number => {
+    if (!(Math.abs(s) <= LARGEST_TURN)) return Infinity;
+    read(s);
+    return lacking(walls, gap, held);
+  };
+  const held: Three = { i: 0, j: 0, k: 0, isAny: false };
+
   /** Where the gaps are as nearly alike as they can be: the least sum of squares, in three passes from true. */
   const rest: Taken = { s: 0, e: 0, f: 0 };
   const settle = (): void => {
@@ -203,7 +212,9 @@ export function wallPlay(walls: Walls, alongA: number, alongB: number): WallPlay
     right: (f) => end(f, 1),
     limits: () => {
       const inside = turnInside();
-      return inside === null ? null : limitsFrom(turn, inside);
+      if (inside === null) return null;
+      held.isAny = false;
+      return limitsFrom(over, inside);
     },
     area: () => {
       let twice = 0;

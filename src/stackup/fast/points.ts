@@ -3,8 +3,7 @@ import { fillDraws, quantileOf } from '../../num/draw.ts';
 import { unreachable } from '../../num/invariant.ts';
 import { fillScrambled, SOBOL_DIMENSIONS } from '../../num/sobol.ts';
 import { fillWords } from '../../num/stream.ts';
-import { sdOf } from '../../num/spread-of.ts';
-import { straightOf } from '../first-order.ts';
+import { dimensionsOf } from '../dimensions.ts';
 import type { Model } from '../model.ts';
 
 /** How many independent scramblings tell how sure a number is. */
@@ -91,19 +90,3 @@ const STANDARD: Readonly<Record<Form, Distribution>> = {
 
 const formOf = ({ kind }: Distribution): Form =>
   kind === 'normal' || kind === 'half-normal' ? kind : 'share';
-
-/** The inputs, those first that move some result most by the straight model and its kinks. */
-function dimensionsOf(model: Model): readonly number[] {
-  const { slopes, kinks } = straightOf(model);
-  const reach = model.inputs.map(({ distribution }, k) =>
-    slopes.map((slope, output) => {
-      const sd = sdOf(distribution);
-      return (Number.isFinite(sd) ? Math.abs(slope[k]!) * sd : 0) + kinks[output]![k]!;
-    }),
-  );
-  const largest = slopes.map((_, output) => Math.max(...reach.map((one) => one[output]!), 1e-300));
-  const rank = reach.map((one) =>
-    Math.max(0, ...one.map((size, output) => size / largest[output]!)),
-  );
-  return model.inputs.map((_, k) => k).sort((a, b) => rank[b]! - rank[a]! || a - b);
-}

@@ -1,5 +1,4 @@
 import { invariant } from '../../num/invariant.ts';
-import type { Need } from '../../job/job.ts';
 import type { Judged } from '../../setup/judged.ts';
 import type { MisfitModel } from '../../setup/misfit.ts';
 import type { Source } from '../../sources/source.ts';
@@ -33,7 +32,7 @@ export interface QuickFigure {
 
 export interface QuickNeed extends QuickFigure {
   readonly name: string;
-  readonly kind: Need['kind'];
+  readonly kind: Judged['need']['kind'];
   readonly unit: 'mm' | 'mm per 100';
   readonly limits: { readonly low: number | null; readonly high: number | null };
   /** Chance of failing. */

@@ -3,9 +3,12 @@ import { describe, expect, it } from 'vitest';
 import type { Job } from '../../../src/job/job.ts';
 import { misfitModel } from '../../../src/setup/misfit.ts';
 import { sourcesOf } from '../../../src/sources/sources-of.ts';
+import { chanceOf } from '../../../src/stackup/chance.ts';
+import { askedOf } from '../../../src/stackup/figure.ts';
+import { modelOf } from '../../../src/stackup/model-of.ts';
 import { commonPoints, type CommonPoints } from '../../../src/stackup/fast/points.ts';
 import { quickly, type QuickAnswer } from '../../../src/stackup/fast/quickly.ts';
-import { predict } from '../../../src/stackup/predict.ts';
+import { tried } from '../a-model.ts';
 import { readFromDisk } from '../../job/from-disk.ts';
 
 function jobAt(path: string): Job {
@@ -24,27 +27,26 @@ const clock = jobAt('jigs/wall-clock.yaml');
 describe('a quick answer', () => {
   it('is that of plain trials, to the standard errors of both, and says how sure it is', () => {
     const misfit = misfitModel(clock);
-    const trials = 20_480;
-    const plain = predict('clock', misfit, sourcesOf(clock, misfit.deviations), {
-      seed: 2,
-      trials,
-    });
+    const model = modelOf(misfit, sourcesOf(clock, misfit.deviations));
+    const asked = askedOf(misfit.judged);
+    const plain = tried(model, 20_480, asked, 2);
     const quick = answered(clock, commonPoints(1, 256));
-    expect(quick.needs.map(({ name }) => name)).toEqual(plain.needs.map(({ name }) => name));
+    expect(quick.needs.map(({ name }) => name)).toEqual(clock.needs.map(({ name }) => name));
     quick.needs.forEach((need, k) => {
-      const other = plain.needs[k]!;
-      // 99 % half-widths are 2.6 to 3 standard errors; of ten figures each, four are allowed.
-      for (const [one, value, sure] of [
-        [need.mean, other.mean, other.sure.mean],
-        [need.sd, other.sd, other.sure.sd],
-        [need.low, other.interval95[0], other.sure.low],
-        [need.high, other.interval95[1], other.sure.high],
+      const { mean, sd, interval95, sure } = plain.figure(asked.questions[k]!.lowest);
+      // 99 % half-widths are 2.6 to 3 standard errors; four are allowed.
+      for (const [one, value, other] of [
+        [need.mean, mean, sure.mean],
+        [need.sd, sd, sure.sd],
+        [need.low, interval95[0], sure.low],
+        [need.high, interval95[1], sure.high],
       ] as const) {
         expect(one.se).toBeGreaterThan(0);
-        expect(Math.abs(one.value - value)).toBeLessThan(1.5 * Math.hypot(one.sure, sure));
+        expect(Math.abs(one.value - value)).toBeLessThan(1.5 * Math.hypot(one.sure, other));
       }
-      expect(Math.abs(1 - need.bad.value - other.chance)).toBeLessThan(
-        4 * Math.hypot(need.bad.se, other.chanceSe),
+      const { chance, chanceSe } = chanceOf(plain.good[k]!, plain.trials());
+      expect(Math.abs(1 - need.bad.value - chance)).toBeLessThan(
+        4 * Math.hypot(need.bad.se, chanceSe),
       );
     });
     expect(quick.digits).toBe(

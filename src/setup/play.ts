@@ -133,7 +133,7 @@ export function limitsFrom(over: (s: number) => number, inside: number): readonl
 /** Sine beyond which nothing is tried: no locating leaves 30 degrees. */
 export const LARGEST_TURN = 0.5;
 /** So narrow a bracket counts as a limit. */
-const NARROW = 1e-13;
+const NARROW = 1e-14;
 const MOST_STEPS = 90;
 
 /**

@@ -1,4 +1,3 @@
-import { lacking, type Three } from './lacking.ts';
 import { LARGEST_TURN, limitsFrom, type Play, type Taken } from './play.ts';
 
 /** Walls round a loose blank, each a line that no part of it may cross. Normals point outwards, counter-clockwise in order. */
@@ -108,14 +107,6 @@ export function wallPlay(walls: Walls, alongA: number, alongB: number): WallPlay
     return cut();
   };
 
-  /** By how much the walls leave too little, mm: the least that all would have to give way. */
-  const over = (s: number): number => {
-    if (!(Math.abs(s) <= LARGEST_TURN)) return Infinity;
-    read(s);
-    return lacking(walls, gap, held);
-  };
-  const held: Three = { i: 0, j: 0, k: 0, isAny: false };
-
   /** Where the gaps are as nearly alike as they can be: the least sum of squares, in three passes from true. */
   const rest: Taken = { s: 0, e: 0, f: 0 };
   const settle = (): void => {
@@ -213,8 +204,8 @@ export function wallPlay(walls: Walls, alongA: number, alongB: number): WallPlay
     limits: () => {
       const inside = turnInside();
       if (inside === null) return null;
-      held.isAny = false;
-      return limitsFrom(over, inside);
+      // Whether it goes is all that is known, so the limits are found by halving.
+      return limitsFrom((s) => (turn(s) ? 0 : 1), inside);
     },
     area: () => {
       let twice = 0;

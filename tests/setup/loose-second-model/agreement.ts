@@ -16,7 +16,7 @@ export const allowedMm = ({ kind, take }: LooseSetUp): number =>
       ? ALLOWED_MM.turnedInNest
       : ALLOWED_MM[take];
 
-export const ALLOWED_MM = { bound: 1e-9, turned: 5e-6, turnedInNest: 1e-3, pushed: 1e-5 } as const;
+export const ALLOWED_MM = { bound: 1e-9, turned: 5e-6, turnedInNest: 1e-4, pushed: 1e-5 } as const;
 
 /** Null where a push rests in two places, of which either is right. */
 export function apartMm({ job, off, at }: LooseSetUp): number | null {

@@ -134,7 +134,7 @@ function figureWords(
 }
 
 /** `≤ 0.2 mm`, `≥ 2.5 mm`, `60.5..61.5 mm`, `±0.1 mm`. */
-function limitWords(low: number | null, high: number | null, units: Units): string {
+export function limitWords(low: number | null, high: number | null, units: Units): string {
   if (low === null) return high === null ? '' : `≤ ${lengthText(high, units)}`;
   if (high === null) return `≥ ${lengthText(low, units)}`;
   if (low === -high) return `±${lengthText(high, units)}`;

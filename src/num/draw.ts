@@ -38,10 +38,15 @@ export function fillDraws(
       for (let i = at; i < at + count; i++) draws[i] = mean + scale * student(draws[i]!);
       return;
     }
+    case 'either': {
+      // The upper half of the words, taken as unsigned, has its sign bit set.
+      const { low, high } = distribution;
+      for (let i = 0; i < count; i++) draws[at + i] = words[i]! < 0 ? high : low;
+      return;
+    }
     case 'exactly':
     case 'triangular':
-    case 'arcsine':
-    case 'either': {
+    case 'arcsine': {
       const quantile = quantileOf(distribution);
       for (let i = 0; i < count; i++) draws[at + i] = quantile(uniformOf(words[i]! >>> 0));
       return;

@@ -62,6 +62,7 @@ export function discPlay(pairs: Pairs, alongA: number, alongB: number): DiscPlay
   let topE = 0;
   let topF = 0;
   let lowF = 0;
+  let isLowKnown = false;
 
   const load = (): void => {
     holeA = holeB = pinA = pinB = 0;
@@ -86,22 +87,22 @@ export function discPlay(pairs: Pairs, alongA: number, alongB: number): DiscPlay
     sin0 = sin = cross / length;
   };
 
-  const top = (way: 1 | -1): number => {
+  /** Puts the row that is furthest along `way` times `f` into `topE` and `topF`. */
+  const findTop = (way: 1 | -1): void => {
     let best = Infinity;
     for (let j = 0; j < count; j++)
       for (let k = j + 1; k < count; k++) {
-        const [e, f] = topOfTwo(ze, zf, playMm, j, k, way);
-        if (way * f < best) {
-          best = way * f;
-          topE = e;
-          topF = f;
+        topOfTwo(ze, zf, playMm, j, k, way);
+        if (way * foundF < best) {
+          best = way * foundF;
+          topE = foundE;
+          topF = foundF;
         }
       }
-    return way * best;
   };
 
-  const turn = (s: number): boolean => {
-    if (!(Math.abs(s) <= LARGEST_TURN)) return false;
+  const over = (s: number): number => {
+    if (!(Math.abs(s) <= LARGEST_TURN)) return Infinity;
     const c = Math.sqrt(1 - s * s);
     cos = cos0 * c - sin0 * s;
     sin = sin0 * c + cos0 * s;
@@ -111,13 +112,27 @@ export function discPlay(pairs: Pairs, alongA: number, alongB: number): DiscPlay
       ze[k] = a * alongB - b * alongA;
       zf[k] = a * alongA + b * alongB;
     }
-    lowF = top(-1);
-    top(1);
+    isLowKnown = false;
+    findTop(1);
+    let most = -Infinity;
     for (let k = 0; k < count; k++) {
-      const [e, f] = [topE - ze[k]!, topF - zf[k]!];
-      if (!(Math.sqrt(e * e + f * f) <= playMm[k]! + ROUNDING_MM)) return false;
+      const e = topE - ze[k]!;
+      const f = topF - zf[k]!;
+      const beyond = Math.sqrt(e * e + f * f) - playMm[k]!;
+      // What is not a number is over.
+      if (!(beyond <= most)) most = beyond;
     }
-    return true;
+    return most - ROUNDING_MM;
+  };
+  const turn = (s: number): boolean => over(s) <= 0;
+  const low = (): number => {
+    if (isLowKnown) return lowF;
+    const [e, f] = [topE, topF];
+    findTop(-1);
+    lowF = topF;
+    [topE, topF] = [e, f];
+    isLowKnown = true;
+    return lowF;
   };
 
   /** Two holes whose distance differs from that of their dowels by more than both plays never go on, however turned. */
@@ -187,17 +202,18 @@ export function discPlay(pairs: Pairs, alongA: number, alongB: number): DiscPlay
     hole: () => [holeA, holeB],
     pin: () => [pinA, pinB],
     spareMm,
-    low: () => lowF,
+    low,
     high: () => topF,
     limits: () => {
       if (count === 2) return limitsOfTwo(pairs);
       if (spareMm() < -ROUNDING_MM) return null;
       const inside = turn(0) ? 0 : turnInside();
-      return inside === null ? null : limitsFrom(turn, inside);
+      return inside === null ? null : limitsFrom(over, inside);
     },
     area: () => {
-      const middle = (lowF + topF) / 2;
-      const half = (topF - lowF) / 2;
+      const bottom = low();
+      const middle = (bottom + topF) / 2;
+      const half = (topF - bottom) / 2;
       if (!(half > 0)) return 0;
       let sum = 0;
       for (let j = 0; j < AT.length; j++) {
@@ -215,7 +231,10 @@ export function discPlay(pairs: Pairs, alongA: number, alongB: number): DiscPlay
   }
 }
 
-/** The place of what two discs share that is furthest along `way` times `f`. */
+let foundE = 0;
+let foundF = 0;
+
+/** Finds the place of what two discs share that is furthest along `way` times `f`: `foundE`, `foundF`. */
 function topOfTwo(
   ze: Float64Array,
   zf: Float64Array,
@@ -223,19 +242,29 @@ function topOfTwo(
   j: number,
   k: number,
   way: 1 | -1,
-): readonly [number, number] {
-  const [rj, rk] = [r[j]!, r[k]!];
+): void {
+  const rj = r[j]!;
+  const rk = r[k]!;
   const e = ze[k]! - ze[j]!;
   const f = zf[k]! - zf[j]!;
   const beyondJ = f - way * rj;
-  if (e * e + beyondJ * beyondJ <= rk * rk) return [ze[j]!, zf[j]! + way * rj];
+  if (e * e + beyondJ * beyondJ <= rk * rk) {
+    foundE = ze[j]!;
+    foundF = zf[j]! + way * rj;
+    return;
+  }
   const beyondK = f + way * rk;
-  if (e * e + beyondK * beyondK <= rj * rj) return [ze[k]!, zf[k]! + way * rk];
+  if (e * e + beyondK * beyondK <= rj * rj) {
+    foundE = ze[k]!;
+    foundF = zf[k]! + way * rk;
+    return;
+  }
   const apart = e * e + f * f;
   const along = (apart + rj * rj - rk * rk) / (2 * apart);
   const aside = Math.sqrt(Math.max(0, rj * rj - along * along * apart) / apart);
   const to = e * way > 0 || (e === 0 && way > 0) ? 1 : -1;
-  return [ze[j]! + along * e - to * aside * f, zf[j]! + along * f + to * aside * e];
+  foundE = ze[j]! + along * e - to * aside * f;
+  foundF = zf[j]! + along * f + to * aside * e;
 }
 
 /** Two holes stay on two pins while their line is turned no further than this; reference/geometry.md section 3. */

@@ -1,3 +1,5 @@
+import { highest } from './highest.ts';
+
 /**
  * Where a located blank can still go: it may turn a little, and at each turn (told by its sine `s`) be moved to any
  * place of a convex set of the plane, mm. The set is read by rows: `f` across them, `e` along them.
@@ -55,37 +57,12 @@ export function taken(play: Play, u: number, v: number, w: number, to: Taken): b
 export function pushed(play: Play, w: number, to: Taken): boolean {
   const limits = play.limits();
   if (limits === null) return false;
-  let [low, high] = limits;
-  const reach = (s: number): number => (play.turn(s) ? play.high() : -Infinity);
-  let one = high - GOLDEN * (high - low);
-  let other = low + GOLDEN * (high - low);
-  let atOne = reach(one);
-  let atOther = reach(other);
-  for (let step = 0; step < GOLDEN_STEPS; step++) {
-    if (atOne < atOther) {
-      low = one;
-      one = other;
-      atOne = atOther;
-      other = low + GOLDEN * (high - low);
-      atOther = reach(other);
-    } else {
-      high = other;
-      other = one;
-      atOther = atOne;
-      one = high - GOLDEN * (high - low);
-      atOne = reach(one);
-    }
-  }
-  to.s = (low + high) / 2;
+  to.s = highest((s) => (play.turn(s) ? play.high() : -Infinity), limits[0], limits[1]);
   play.turn(to.s);
   to.f = play.high();
   to.e = between(play.left(to.f), play.right(to.f), w);
   return true;
 }
-
-const GOLDEN = (Math.sqrt(5) - 1) / 2;
-/** After so many the bracket, some thousandths at first, is as small as rounding leaves it. */
-const GOLDEN_STEPS = 50;
 
 function takenAt(play: Play, v: number, w: number, to: Taken): void {
   play.turn(to.s);
@@ -145,31 +122,61 @@ function heapOf(j: number): number {
   return Math.max(LEAST_SHARE * (from + to), from + to - (before - from - to + after) / 12);
 }
 
-/** Sines on both sides of one that is possible, up to which `turn` succeeds. */
-export function limitsFrom(
-  turn: (s: number) => boolean,
-  inside: number,
-): readonly [number, number] {
-  return [limitFrom(turn, inside, -1), limitFrom(turn, inside, 1)];
+/**
+ * Sines on both sides of one that is possible, up to which it is. `over` is 0 or less where it is possible, and beyond
+ * that rises with how far it is not, mm.
+ */
+export function limitsFrom(over: (s: number) => number, inside: number): readonly [number, number] {
+  return [limitFrom(over, inside, -1), limitFrom(over, inside, 1)];
 }
 
 /** Sine beyond which nothing is tried: no locating leaves 30 degrees. */
 export const LARGEST_TURN = 0.5;
-/** After so many the bracket, some thousandths at first, is below 1e-13. */
-const HALVINGS = 36;
+/** So narrow a bracket counts as a limit. */
+const NARROW = 1e-14;
+const MOST_STEPS = 90;
 
-function limitFrom(turn: (s: number) => boolean, inside: number, way: 1 | -1): number {
+/**
+ * A straight line through what two turns are over by that are not possible leads to the limit; where it does not make
+ * the bracket an eighth in three steps, halving does.
+ */
+function limitFrom(over: (s: number) => number, inside: number, way: 1 | -1): number {
   let near = 0;
-  let far = 1e-5;
-  while (turn(inside + way * far)) {
+  let far = FIRST_TURN;
+  let atFar = over(inside + way * far);
+  while (atFar <= 0) {
     near = far;
-    if (far >= LARGEST_TURN) break;
+    if (far >= LARGEST_TURN) return inside + way * near;
     far = Math.min(4 * far, LARGEST_TURN);
+    atFar = over(inside + way * far);
   }
-  for (let step = 0; step < HALVINGS; step++) {
-    const middle = (near + far) / 2;
-    if (turn(inside + way * middle)) near = middle;
-    else far = middle;
+  let before = Infinity;
+  let atBefore = Infinity;
+  let checked = Infinity;
+  let halves = false;
+  for (let step = 0; step < MOST_STEPS; step++) {
+    const width = far - near;
+    if (width <= NARROW) break;
+    if (step % 3 === 0) {
+      halves = width > checked / 8;
+      checked = width;
+    }
+    const back = (atFar * (before - far)) / (atBefore - atFar);
+    let at = far - width / 2;
+    // Close to the limit, twice as far as the line leads ends on the other side of it.
+    if (!halves && back > 0 && back < width)
+      at = far - (back < width / 64 ? 2 * back + NARROW / 4 : back);
+    const here = over(inside + way * at);
+    if (here <= 0) near = at;
+    else {
+      before = far;
+      atBefore = atFar;
+      far = at;
+      atFar = here;
+    }
   }
   return inside + way * near;
 }
+
+/** The first turn that is tried: most locatings leave some thousandths. */
+const FIRST_TURN = 1e-5;

@@ -203,7 +203,9 @@ export function wallPlay(walls: Walls, alongA: number, alongB: number): WallPlay
     right: (f) => end(f, 1),
     limits: () => {
       const inside = turnInside();
-      return inside === null ? null : limitsFrom(turn, inside);
+      if (inside === null) return null;
+      // Whether it goes is all that is known, so the limits are found by halving.
+      return limitsFrom((s) => (turn(s) ? 0 : 1), inside);
     },
     area: () => {
       let twice = 0;

@@ -4,13 +4,16 @@ import { RARE, toleranceOf } from '../stackup/digits.ts';
 import type { Figures } from '../stackup/prediction.ts';
 import { lengthText, MM_PER_INCH, trueMinus, unitText } from './words.ts';
 
+/** What of a figure is written. */
+type Written = Pick<Figures, 'mean' | 'sd' | 'interval95' | 'sure'>;
+
 /** The mean of a predicted figure with its unit, with the digits that are certain and no more. */
-export function meanText(figures: Figures, digitsAsked: number, units: Units): string {
+export function meanText(figures: Written, digitsAsked: number, units: Units): string {
   return `${numberText(figures.mean, figures, figures.sure.mean, digitsAsked, units)} ${unitText(units)}`;
 }
 
 /** `0.02 to 0.19 mm`: the 95 % interval, both ends with as many digits as both have for certain. */
-export function endsText(figures: Figures, digitsAsked: number, units: Units): string {
+export function endsText(figures: Written, digitsAsked: number, units: Units): string {
   const sure = Math.max(figures.sure.low, figures.sure.high);
   const [low, high] = figures.interval95.map((end) =>
     numberText(end, figures, sure, digitsAsked, units),
@@ -22,7 +25,10 @@ export function endsText(figures: Figures, digitsAsked: number, units: Units): s
  * Chance of being good, with the digits that are certain of its smaller side and no more, rounded down so
  * that it never promises more: `98.9 %`, `over 99.9 %`. What never happened is told as below its bound.
  */
-export function certainChanceText(chance: Chance, digitsAsked: number): string {
+export function certainChanceText(
+  chance: Pick<Chance, 'chance' | 'chance95' | 'chanceSure'>,
+  digitsAsked: number,
+): string {
   const [low, high] = chance.chance95;
   if (chance.chance === 1 || low >= 1 - RARE) return `over ${percent(Math.min(low, 1 - RARE), 1)}`;
   if (chance.chance === 0 || high <= RARE) return `under ${percentUp(Math.max(high, RARE))}`;
@@ -34,7 +40,7 @@ export function certainChanceText(chance: Chance, digitsAsked: number): string {
 
 function numberText(
   mm: number,
-  { sd }: Figures,
+  { sd }: Pick<Figures, 'sd'>,
   sureMm: number,
   digitsAsked: number,
   units: Units,

@@ -1,3 +1,4 @@
+import type { Source } from '../sources/source.ts';
 import { chanceOf } from './chance.ts';
 import { digitsOf, RARE, toleranceOf } from './digits.ts';
 import { LEAST_BLOCKS } from './plan.ts';
@@ -39,4 +40,13 @@ export function reachedBy(totals: Totals, moments: MomentsKnown, digitsAsked: nu
     }
   }
   return { digits, timesMore: worst };
+}
+
+/** What the fewest readings among the sources leave to be told. */
+export function momentsKnown(sources: readonly Source[]): MomentsKnown {
+  const dofs = sources.flatMap(({ distribution }) =>
+    distribution.kind === 'scaled-t' ? [distribution.dof] : [],
+  );
+  const fewest = Math.min(Infinity, ...dofs);
+  return fewest > 2 ? 'known' : fewest > 1 ? 'no sd' : 'no mean';
 }

@@ -12,8 +12,12 @@ export function modelOf(misfit: MisfitModel, sources: readonly Source[]): Model 
   const used = inputsOf(sources);
   const ids = used.map(({ deviation }) => idOf(deviationKey(misfit.deviations[deviation]!)));
   invariant(new Set(ids).size === ids.length, 'two deviations share a stream');
+  // With a source for each, the model reads the draws where they stand.
+  const isWhole =
+    used.length === misfit.deviations.length &&
+    used.every(({ deviation }, index) => deviation === index);
   // Deviations without a source stay 0: the model sees them, the engine does not draw them.
-  const full = new Float64Array(misfit.deviations.length * BATCH);
+  const full = new Float64Array(isWhole ? 0 : misfit.deviations.length * BATCH);
   return {
     inputs: used.map(({ source }, index) => ({
       id: ids[index]!,
@@ -21,6 +25,10 @@ export function modelOf(misfit: MisfitModel, sources: readonly Source[]): Model 
     })),
     outputCount: misfit.outputCount,
     evaluate: (draws, count, out) => {
+      if (isWhole) {
+        misfit.evaluate(draws, count, out);
+        return;
+      }
       used.forEach(({ deviation }, index) => {
         full.set(draws.subarray(index * BATCH, index * BATCH + count), deviation * BATCH);
       });

@@ -7,11 +7,8 @@ import type { NeedPrediction, RecurrenceKey, Share } from './prediction.ts';
 import { sharesByStep, type GroupShare } from './shares.ts';
 import type { Steps } from './steps.ts';
 
-/**
- * Batches that serve for shares: three, by which a share of a half is known to about 0.015, or as many as
- * cost no more than the trials did.
- */
-const SHARE_BATCHES = { least: 3, most: 16 };
+/** Batches of points that serve for shares: as many as cost less than half of what the trials did. */
+const SHARE_BATCHES = { least: 2, most: 16 };
 /** Scatter below this is the rounding of places of some hundred mm, not an effect of anything. */
 const ROUNDING_MM = 1e-10;
 /** Total effects must add up to so much more than 1, surely, to be called acting together. */
@@ -45,15 +42,18 @@ export function* sharesOf(
   ];
   const { figures, questions } = task.asked;
   const told = questions.map(({ lowest }) => figures[lowest]!);
-  const affordable = Math.floor(totals.trials() / BATCH / Math.max(1, groups.length));
-  const batches = Math.max(SHARE_BATCHES.least, Math.min(SHARE_BATCHES.most, affordable));
+  const batchesFor = (evaluated: number): number => {
+    const affordable = totals.trials() / BATCH / (2 * (evaluated + 2));
+    const { least, most } = SHARE_BATCHES;
+    return 2 ** Math.floor(Math.log2(Math.max(least, Math.min(most, affordable))));
+  };
   const all = yield* sharesByStep(
     model,
     groups,
     sources.length,
     told,
     task.seed,
-    batches,
+    batchesFor,
     ROUNDING_MM ** 2,
   );
   const bad = yield* badSharesByStep(model, task, kept, groups.slice(0, sources.length));

@@ -2,7 +2,7 @@ import { BATCH } from '../num/batch.ts';
 import { sdOf } from '../num/spread-of.ts';
 import type { MisfitModel } from '../setup/misfit.ts';
 import type { Source } from '../sources/source.ts';
-import { reachedBy, type MomentsKnown, type Reached } from './certain.ts';
+import { momentsKnown, reachedBy, type Reached } from './certain.ts';
 import { askedOf } from './figure.ts';
 import { modelOf } from './model-of.ts';
 import type { PredictOptions } from './options.ts';
@@ -121,13 +121,4 @@ export function startPredicting(
       digitsAsked: digits,
     }),
   };
-}
-
-/** What the fewest readings among the sources leave to be told. */
-function momentsKnown(sources: readonly Source[]): MomentsKnown {
-  const dofs = sources.flatMap(({ distribution }) =>
-    distribution.kind === 'scaled-t' ? [distribution.dof] : [],
-  );
-  const fewest = Math.min(Infinity, ...dofs);
-  return fewest > 2 ? 'known' : fewest > 1 ? 'no sd' : 'no mean';
 }

@@ -14,12 +14,20 @@ export function drawBatch(
   lane: Lane,
   draws: Float64Array,
 ): void {
-  const words = new Int32Array(BATCH);
-  model.inputs.forEach((input, k) => {
-    fillWords(seed, input.id, batch, lane, words, BATCH);
-    fillDraws(input.distribution, words, draws, k * BATCH, BATCH);
-  });
+  const { inputs } = model;
+  for (let k = 0; k < inputs.length; k++) {
+    const { id, distribution } = inputs[k]!;
+    if (distribution.kind === 'exactly') {
+      draws.fill(distribution.value, k * BATCH, (k + 1) * BATCH);
+      continue;
+    }
+    fillWords(seed, id, batch, lane, words, BATCH);
+    fillDraws(distribution, words, draws, k * BATCH, BATCH);
+  }
 }
+
+/** Filled anew for every input. */
+const words = new Int32Array(BATCH);
 
 /** The first `trials` trials of a model: one column of results an output. */
 export function runTrials(model: Model, seed: number, trials: number): readonly Float64Array[] {
@@ -37,23 +45,43 @@ export function runTrials(model: Model, seed: number, trials: number): readonly 
   return results;
 }
 
+/** Columns to work a few places in, kept from one time to the next: a search asks for thousands. */
+const columnsKept = new WeakMap<
+  Model,
+  { readonly draws: Float64Array; readonly out: Float64Array }
+>();
+
+function columnsOf(model: Model): { readonly draws: Float64Array; readonly out: Float64Array } {
+  const known = columnsKept.get(model);
+  if (known !== undefined) return known;
+  const made = {
+    draws: new Float64Array(model.inputs.length * BATCH),
+    out: new Float64Array(model.outputCount * BATCH),
+  };
+  columnsKept.set(model, made);
+  return made;
+}
+
 /** Outputs of a model at a few given places of its inputs: `results[place][output]`. */
 export function evaluateAt(
   model: Model,
   places: readonly Float64Array[],
 ): readonly (readonly number[])[] {
-  const draws = new Float64Array(model.inputs.length * BATCH);
-  const out = new Float64Array(model.outputCount * BATCH);
+  const { draws, out } = columnsOf(model);
+  const inputCount = model.inputs.length;
   const results: number[][] = [];
   for (let from = 0; from < places.length; from += BATCH) {
-    const some = places.slice(from, from + BATCH);
-    some.forEach((place, i) => {
-      for (let k = 0; k < model.inputs.length; k++) draws[k * BATCH + i] = place[k]!;
-    });
-    model.evaluate(draws, some.length, out);
-    some.forEach((_, i) => {
-      results.push(Array.from({ length: model.outputCount }, (__, k) => out[k * BATCH + i]!));
-    });
+    const count = Math.min(BATCH, places.length - from);
+    for (let i = 0; i < count; i++) {
+      const place = places[from + i]!;
+      for (let k = 0; k < inputCount; k++) draws[k * BATCH + i] = place[k]!;
+    }
+    model.evaluate(draws, count, out);
+    for (let i = 0; i < count; i++) {
+      const result: number[] = [];
+      for (let k = 0; k < model.outputCount; k++) result.push(out[k * BATCH + i]!);
+      results.push(result);
+    }
   }
   return results;
 }

@@ -96,6 +96,10 @@ describe('predict', () => {
     [['predict', PLAIN, '--seconds', '-3'], /--seconds -3: write a whole number from 1 to 86400/],
     [['predict', PLAIN, '--threads', '0'], /--threads 0: write a whole number from 1 to 8/],
     [['predict', PLAIN, '--trials', 'NaN'], /--trials NaN/],
+    [
+      ['predict', PLAIN, '--quick', '--trials', '5000'],
+      /--quick tries no blanks: leave out --trials/,
+    ],
     [['predict'], /missing required argument/],
     [['predcit', PLAIN], /Did you mean predict\?/],
   ])('refuses %j with exit code 2 and no stack trace', (words, message) => {

@@ -5,6 +5,8 @@ import { normalShareBelow } from '../../src/num/textbook.ts';
 import { badShares } from '../../src/stackup/bad-shares.ts';
 import type { Asked, Figure } from '../../src/stackup/figure.ts';
 import type { Model } from '../../src/stackup/model.ts';
+import { constantSlopes } from '../../src/stackup/fast/constant-slopes.ts';
+import { shiftedGroups } from '../../src/stackup/share-shifts.ts';
 import { varianceShares, type FigureShares } from '../../src/stackup/shares.ts';
 import { runTrials } from '../../src/stackup/trials.ts';
 import { FIRST, modelOfFunction, normal, rectangular } from './a-model.ts';
@@ -12,9 +14,9 @@ import { FIRST, modelOfFunction, normal, rectangular } from './a-model.ts';
 const ONE: readonly Figure[] = [{ kind: 'column', at: 0 }];
 
 /** Of each input by itself. */
-function sharesOf(model: Model, batches: number): FigureShares {
+function sharesOf(model: Model, batches: number, seed = 1): FigureShares {
   const each = model.inputs.map((_, k) => [k]);
-  return varianceShares(model, each, each.length, ONE, 1, batches)[0]!;
+  return varianceShares(model, each, each.length, ONE, seed, batches)[0]!;
 }
 
 function expectShares(
@@ -100,6 +102,40 @@ describe('variance shares', () => {
     const nil = { share: 0, se: 0, first: 0, firstSe: 0 };
     expect(one!.groups[1]).toEqual(nil);
     expect(constant).toEqual({ groups: [nil, nil], sum: 0, sumSe: 0 });
+  });
+});
+
+describe('groups of constant slope', () => {
+  const kinked = modelOfFunction([normal(0, 1), normal(0, 1), normal(0, 1)], ([x, y, z]) => [
+    x! + 6 * Math.max(0, y! - 2.2) + 0.5 * z!,
+  ]);
+  const straight = modelOfFunction([normal(0, 1), normal(0, 2)], ([x, y]) => [x! - 3 * y!]);
+
+  it('are shifted, exactly', () => {
+    const shifts = shiftedGroups(straight, [[0], [1]], ONE, 1);
+    expect(shifts.every((shift) => shift !== null)).toBe(true);
+    const { groups } = sharesOf(straight, 4);
+    [1 / 37, 36 / 37].forEach((share, k) => {
+      expect(Math.abs(groups[k]!.share - share)).toBeLessThan(4 * groups[k]!.se + 1e-3);
+    });
+  });
+
+  it('that look so, with a kink that few trials reach, are found out by drawing all afresh at once', () => {
+    // No look at 1.5 standard deviations meets the kink, so the slopes alone say that y has no effect.
+    const seed = 2;
+    const slopes = constantSlopes(kinked, seed, [1]);
+    expect(slopes[0]!.map(({ input }) => input)).toContain(1);
+    expect(shiftedGroups(kinked, [[0], [1], [2]], ONE, seed)).toEqual([null, null, null]);
+    // Variance of 6 (y - 2.2)+ by quadrature (derived here).
+    let [first, second] = [0, 0];
+    for (let y = 2.2; y < 9; y += 1e-4) {
+      const density = (Math.exp((-y * y) / 2) / Math.sqrt(2 * Math.PI)) * 1e-4;
+      first += 6 * (y - 2.2) * density;
+      second += 36 * (y - 2.2) ** 2 * density;
+    }
+    const own = second - first * first;
+    const { share, se } = sharesOf(kinked, 16, seed).groups[1]!;
+    expect(Math.abs(share - own / (1 + 0.25 + own))).toBeLessThan(4 * Math.max(se, 0.005));
   });
 });
 

@@ -26,13 +26,12 @@ export function constantSlopes(
   model: Model,
   seed: number,
   sds: readonly number[],
+  isCandidate: (distribution: Distribution) => boolean = (one) => termOf(one, 1) !== null,
 ): readonly (readonly ConstantSlope[])[] {
   const draws = new Float64Array(model.inputs.length * BATCH);
   drawBatch(model, seed, 0, LOOKS_LANE, draws);
   const candidates = model.inputs.flatMap(({ distribution }, k) =>
-    termOf(distribution, 1) === null
-      ? []
-      : [{ k, mean: meanOf(distribution), sd: sdOf(distribution) }],
+    isCandidate(distribution) ? [{ k, mean: meanOf(distribution), sd: sdOf(distribution) }] : [],
   );
   const places: Float64Array[] = [];
   for (let i = 0; i < SAMPLES; i++) {
@@ -62,7 +61,7 @@ export function constantSlopes(
       }
       const slope = slopes.reduce((sum, one) => sum + one, 0) / slopes.length;
       const wander = Math.max(...slopes.map((one) => Math.abs(one - slope)));
-      return wander * own < WANDER * sd ? [{ input: k, slope }] : [];
+      return wander * own <= WANDER * sd ? [{ input: k, slope }] : [];
     }),
   );
 }

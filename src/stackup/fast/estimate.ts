@@ -8,7 +8,8 @@ export interface Estimate {
   readonly sure: number;
 }
 
-const T_99 = studentQuantile(0.995, REPLICATES - 1);
+/** Half-widths of 99 % intervals are so many standard errors. */
+export const T_99 = studentQuantile(0.995, REPLICATES - 1);
 
 /** From one value a replicate. */
 export function estimateOf(each: ArrayLike<number>): Estimate {

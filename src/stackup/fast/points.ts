@@ -3,8 +3,7 @@ import { fillDraws, quantileOf } from '../../num/draw.ts';
 import { unreachable } from '../../num/invariant.ts';
 import { fillScrambled, SOBOL_DIMENSIONS } from '../../num/sobol.ts';
 import { fillWords } from '../../num/stream.ts';
-import { sdOf } from '../../num/spread-of.ts';
-import { straightOf } from '../first-order.ts';
+import { dimensionsOf } from '../dimensions.ts';
 import type { Model } from '../model.ts';
 
 /** How many independent scramblings tell how sure a number is. */
@@ -21,25 +20,55 @@ export interface Points {
   readonly standard: readonly Float64Array[];
 }
 
+/** Points of models that share inputs: what is the same in two of them draws the same, so that they are compared on one luck. */
+export interface CommonPoints {
+  readonly seed: number;
+  readonly of: (model: Model) => Points;
+}
+
 /**
- * @param count points of each replicate, a power of 2. Inputs that matter most get the first, best spread
- * dimensions; those beyond the table get random points.
+ * Inputs of the first model that is asked for get dimensions by how much they matter in it, the best spread ones first; what later
+ * ones bring with them gets the next. Inputs beyond the table get random points.
+ *
+ * @param count points of each replicate, a power of 2 and no more than 1024.
  */
-export function pointsOf(model: Model, seed: number, count: number): Points {
+export function commonPoints(seed: number, count: number): CommonPoints {
   const words = new Int32Array(count);
-  const standard = model.inputs.map(() => new Float64Array(REPLICATES * count));
-  dimensionsOf(model).forEach((k, dimension) => {
-    const { id, distribution } = model.inputs[k]!;
-    const form = STANDARD[formOf(distribution)];
+  const dimensions = new Map<number, number>();
+  const known = new Map<string, Float64Array>();
+  const standardOf = (id: number, form: Form): Float64Array => {
+    const key = `${form} ${id}`;
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const filled = new Float64Array(REPLICATES * count);
+    const dimension = dimensions.get(id)!;
     for (let replicate = 0; replicate < REPLICATES; replicate++) {
       if (dimension < SOBOL_DIMENSIONS)
         fillScrambled(dimension, seed, id, replicate, words, 0, count);
       else fillWords(seed, id, replicate, PADDING_LANE, words, count);
-      fillDraws(form, words, standard[k]!, replicate * count, count);
+      fillDraws(STANDARD[form], words, filled, replicate * count, count);
     }
-  });
-  return { count, standard };
+    known.set(key, filled);
+    return filled;
+  };
+  return {
+    seed,
+    of: (model) => {
+      if (model.inputs.some(({ id }) => !dimensions.has(id)))
+        for (const k of dimensionsOf(model)) {
+          const { id } = model.inputs[k]!;
+          if (!dimensions.has(id)) dimensions.set(id, dimensions.size);
+        }
+      return {
+        count,
+        standard: model.inputs.map(({ id, distribution }) => standardOf(id, formOf(distribution))),
+      };
+    },
+  };
 }
+
+export const pointsOf = (model: Model, seed: number, count: number): Points =>
+  commonPoints(seed, count).of(model);
 
 /** Lane of the addressed streams for inputs beyond the Sobol table. */
 const PADDING_LANE = 5;
@@ -91,19 +120,3 @@ const STANDARD: Readonly<Record<Form, Distribution>> = {
 
 const formOf = ({ kind }: Distribution): Form =>
   kind === 'normal' || kind === 'half-normal' ? kind : 'share';
-
-/** The inputs, those first that move some result most by the straight model and its kinks. */
-function dimensionsOf(model: Model): readonly number[] {
-  const { slopes, kinks } = straightOf(model);
-  const reach = model.inputs.map(({ distribution }, k) =>
-    slopes.map((slope, output) => {
-      const sd = sdOf(distribution);
-      return (Number.isFinite(sd) ? Math.abs(slope[k]!) * sd : 0) + kinks[output]![k]!;
-    }),
-  );
-  const largest = slopes.map((_, output) => Math.max(...reach.map((one) => one[output]!), 1e-300));
-  const rank = reach.map((one) =>
-    Math.max(0, ...one.map((size, output) => size / largest[output]!)),
-  );
-  return model.inputs.map((_, k) => k).sort((a, b) => rank[b]! - rank[a]! || a - b);
-}

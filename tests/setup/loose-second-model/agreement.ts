@@ -5,7 +5,8 @@ import type { LooseSetUp } from './set-ups.ts';
 
 /**
  * How far the models may be apart, mm. Bound: rounding over places of 400 mm. Turned as far as it goes: two circles then touch,
- * and where they do is the root of a rounding, and what then is left between two walls is thinner than rounding, and its middle as uncertain as they are parallel. Pushed: production looks for the best turn by comparing how far
+ * and where they do is the root of a rounding, and what then is left between two walls is thinner than rounding, and its middle as uncertain as 1e-11 mm over the sine
+ * between them. Pushed: production looks for the best turn by comparing how far
  * each lets it go, which near the best is flat: a rounding of 1e-14 mm over holes 100 mm apart is 2e-6 mm of a far place.
  */
 export const allowedMm = ({ kind, take }: LooseSetUp): number =>

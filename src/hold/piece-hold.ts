@@ -10,13 +10,13 @@ import { blankInLayout } from '../setup/place.ts';
 import type { Placing } from '../setup/placing.ts';
 import { forceOf } from './force.ts';
 import type { FreedPiece } from './freed.ts';
-import type { Vector } from './grip.ts';
 import { kerfChordMm, kerfOf } from './kerf.ts';
+import { locatorsOf, supportOf } from './locators.ts';
 import { holdNumbers } from './numbers.ts';
 import type { PlacedScrew } from './screws.ts';
 import type { StrapPlace } from './strap-place.ts';
 import { tabN, tabsFor } from './tabs.ts';
-import { frictionOf, stopContacts, verdictOf, type Held, type Verdict } from './verdict.ts';
+import { frictionOf, verdictOf, type Held, type Verdict } from './verdict.ts';
 import { strengthsOf } from './wood.ts';
 
 /** How a piece is held when it is freed. */
@@ -55,6 +55,7 @@ export function pieceHold(
     .flatMap((cut) => kerfOf(cut))
     .flat()
     .map((p) => blankInLayout(job, placing.mirror, p));
+  const locators = locatorsOf(job, placing);
   const links = linkTies(piece, line, wood);
   const taped = holding.tape !== null;
   const by = [
@@ -65,6 +66,7 @@ export function pieceHold(
     ...(holding.vacuum !== null ? ['vacuum'] : []),
   ];
   const topMm = job.blank.thickMm;
+  const neededFactor = piece.isRest ? holdNumbers.safety.byFriction : holdNumbers.safety.freed;
   const held: Held = {
     presses: [
       ...own.map(({ padAt, leastN }) => ({
@@ -74,19 +76,22 @@ export function pieceHold(
       ...spread(job, piece, line, holding),
     ],
     ties: [
-      ...ownScrews.map((screw) => screwTie(screw)),
+      ...ownScrews.map((screw) => screwTie(screw, neededFactor)),
       ...links,
+      ...locators.dowels.filter(({ at }) =>
+        inPiece({ x: at[0], y: at[1] }),
+      ),
       ...(holding.tape === null ? [] : tapeTies(line, piece, holding.tape.shearKPa)),
     ],
     // A stop bears on the piece that touches it.
-    stops: stopContacts(job, placing).filter(({ at }) =>
+    stops: locators.stops.filter(({ at }) =>
       outlines.some(
         (outline) =>
           toEdgeMm(blankInLayout(job, placing.mirror, { x: at[0], y: at[1] }), outline) <
           TOUCHES_MM,
       ),
     ),
-    support: outermost(line),
+    support: supportOf(line),
     friction: frictionOf(holding),
   };
   const verdict =
@@ -95,7 +100,7 @@ export function pieceHold(
       : verdictOf(
           held,
           { ...force, box: boundsOf(cutAt), topMm },
-          piece.isRest ? holdNumbers.safety.byFriction : holdNumbers.safety.freed,
+          neededFactor,
         );
   const isHeld = verdict?.isHeld === true;
   return { piece, by, verdict, isHeld, remedies: isHeld ? [] : remediesFor(job, piece, force) };
@@ -110,20 +115,17 @@ const passesBy = (
 /** Nearer than this a piece touches a stop, mm. */
 const TOUCHES_MM = 1;
 
-/** The places furthest out in eight directions: the piece stands on them at least. */
-function outermost(line: readonly Point<'layout'>[]): readonly Vector[] {
-  const places = Array.from({ length: 8 }, (_, k) => {
-    const [c, s] = [Math.cos((k * Math.PI) / 4), Math.sin((k * Math.PI) / 4)];
-    return line.reduce((far, p) => (c * p.x + s * p.y > c * far.x + s * far.y ? p : far));
-  });
-  return [...new Set(places)].map(({ x, y }) => [x, y, 0]);
-}
-
-/** A screw's figures carry their own factor; the piece's factor is taken out of it again. */
-export const screwTie = ({ at, downN, sidewaysN }: PlacedScrew): Held['ties'][number] => ({
+/**
+ * A screw's figures have their own factors: withdrawal is an average ultimate, the sideways load an allowed one. The factor
+ * that is asked for is taken out of them again.
+ */
+export const screwTie = (
+  { at, downN, sidewaysN }: PlacedScrew,
+  neededFactor: number,
+): Held['ties'][number] => ({
   at: [at.x, at.y, 0],
-  sidewaysN: (sidewaysN * holdNumbers.safety.freed) / holdNumbers.screwSafety,
-  downN: (downN * holdNumbers.safety.freed) / holdNumbers.screwSafety,
+  sidewaysN: sidewaysN * neededFactor,
+  downN: (downN * neededFactor) / holdNumbers.screwSafety,
 });
 
 const linkName = ({ link, by }: FreedPiece): string =>

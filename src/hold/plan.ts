@@ -4,6 +4,7 @@ import type { Placing } from '../setup/placing.ts';
 import type { Body } from '../sweep/body.ts';
 import type { Clash } from '../sweep/clash.ts';
 import { keepClearOf, type Cuts } from '../sweep/keep-clear.ts';
+import { pieceOf } from '../sweep/piece.ts';
 import { placedMoves } from '../sweep/placed-moves.ts';
 import { programAgainstJob, type ProgramFit } from '../sweep/program-against-job.ts';
 import type { Program } from '../sweep/program/program.ts';
@@ -14,12 +15,13 @@ import { boltSizes } from './bolts.ts';
 import { forceOf, type PlannedForce } from './force.ts';
 import { freedPieces } from './freed.ts';
 import { bestLayout, type Layout } from './layout.ts';
+import { locatorsOf, supportOf } from './locators.ts';
 import { holdNumbers } from './numbers.ts';
 import { pieceHold, screwTie, type PieceHold } from './piece-hold.ts';
 import { placedScrews, type PlacedScrew } from './screws.ts';
 import type { StrapPlace } from './strap-place.ts';
 import { travelFaults, type TravelFault } from './travel.ts';
-import { frictionOf, stopContacts, verdictOf, type Held, type Verdict } from './verdict.ts';
+import { frictionOf, verdictOf, type Held, type Verdict } from './verdict.ts';
 import { strengthsOf } from './wood.ts';
 
 /** How the blank is held in one placing, and all that speaks against it. */
@@ -60,12 +62,19 @@ export interface HoldPlan {
   readonly backUp: PlacingPlan;
 }
 
+/** Bodies on the bed, in each placing; null when what locates cannot be made there. */
+export type Standing = {
+  readonly frontUp: readonly Body[];
+  readonly backUp: readonly Body[];
+} | null;
+
 /** What stands on the bed besides clamps and screws, and the programs that were read. */
 export interface HoldInput {
   readonly job: Job;
   readonly holding: Holding;
   readonly placings: { readonly frontUp: Placing; readonly backUp: Placing };
-  readonly standing: { readonly frontUp: readonly Body[]; readonly backUp: readonly Body[] };
+  /** What locates, where a job wants it; the search for room asks for other places of the blank too. */
+  readonly standingOf: (job: Job) => Standing;
   readonly programs: { readonly frontUp: Program | null; readonly backUp: Program | null };
 }
 
@@ -104,7 +113,7 @@ function placingPlan(
   const cuts: Cuts = checked === null ? { by: 'features' } : cutsOf(checked);
   const clear = keepClearOf(job, placing, cuts);
   const screws = placedScrews(job, holding, placing);
-  const standing = [...input.standing[which], ...screws.map(({ body }) => body)];
+  const standing = [...(input.standingOf(job)?.[which] ?? []), ...screws.map(({ body }) => body)];
   const features = job.features.filter(({ face }) => face === placing.faceUp);
   const force = forceOf(job, holding, features);
   const reach = reachOf(job, placing, cuts);
@@ -173,8 +182,11 @@ function heldBy(
   straps: readonly StrapPlace[],
   screws: readonly PlacedScrew[],
 ): Held {
-  const { widthMm, heightMm, thickMm } = job.blank;
+  const { thickMm } = job.blank;
   const { vacuum, tape } = holding;
+  const { box, outline } = pieceOf(job, placing);
+  const [widthMm, heightMm] = [box.highX - box.lowX, box.highY - box.lowY];
+  const locators = locatorsOf(job, placing);
   const quarter = (areaShare: number): readonly (readonly [number, number])[] =>
     [
       [-1, -1],
@@ -182,8 +194,8 @@ function heldBy(
       [1, 1],
       [-1, 1],
     ].map(([x, y]) => [
-      widthMm * (0.5 + 0.25 * Math.sqrt(areaShare) * x!),
-      heightMm * (0.5 + 0.25 * Math.sqrt(areaShare) * y!),
+      box.lowX + widthMm * (0.5 + 0.25 * Math.sqrt(areaShare) * x!),
+      box.lowY + heightMm * (0.5 + 0.25 * Math.sqrt(areaShare) * y!),
     ]);
   const share = (areaMm2: number): number => Math.min(1, areaMm2 / (widthMm * heightMm));
   const sucked =
@@ -202,7 +214,8 @@ function heldBy(
           }))),
     ],
     ties: [
-      ...screws.map((screw) => screwTie(screw)),
+      ...screws.map((screw) => screwTie(screw, holdNumbers.safety.byFriction)),
+      ...locators.dowels,
       ...(tape === null
         ? []
         : quarter(share(tape.areaMm2)).map(([x, y]) => ({
@@ -211,13 +224,8 @@ function heldBy(
             downN: 0,
           }))),
     ],
-    stops: stopContacts(job, placing),
-    support: [
-      [0, 0, 0],
-      [widthMm, 0, 0],
-      [widthMm, heightMm, 0],
-      [0, heightMm, 0],
-    ],
+    stops: locators.stops,
+    support: supportOf(outline),
     friction: frictionOf(holding),
   };
 }

@@ -4,6 +4,7 @@ import type { Job } from '../job/job.ts';
 import { boundsOf } from '../plane/measure.ts';
 import type { Outline } from '../plane/outline.ts';
 import { axisWays } from '../sweep/axis.ts';
+import { pieceOf } from '../sweep/piece.ts';
 import { overheadOf } from '../sweep/overhead.ts';
 import { blankDrawing } from './blank-drawing.ts';
 import { onPaper, type Field } from './field.ts';
@@ -43,11 +44,10 @@ export function holdDrawing(job: Job, plan: PlacingPlan): Html {
   );
 }
 
-function fieldOf(job: Job, { standing, layout }: PlacingPlan): Field {
+function fieldOf(job: Job, { placing, standing, layout }: PlacingPlan): Field {
   const bodies = [...standing, ...(layout?.straps ?? []).flatMap((strap) => strap.bodies)];
   const box = boundsOf([
-    { x: 0, y: 0 },
-    { x: job.blank.widthMm, y: job.blank.heightMm },
+    ...pieceOf(job, placing).outline,
     ...bodies.flatMap(({ outline }) => outline),
   ]);
   const room = PAPER_MM - 2 * MARGIN_MM;

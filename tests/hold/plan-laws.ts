@@ -56,7 +56,7 @@ export function planOf(job: StopsJob, holding: Holding = aHolding()): HoldPlan {
     job,
     holding,
     placings: placed(job),
-    standing: { frontUp: [], backUp: [] },
+    standingOf: () => ({ frontUp: [], backUp: [] }),
     programs: { frontUp: null, backUp: null },
   });
 }

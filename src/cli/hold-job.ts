@@ -1,4 +1,6 @@
-import { holdPlan, type HoldPlan, type Standing } from '../hold/plan.ts';
+import { advised } from '../hold/advised.ts';
+import type { HoldInput, Standing } from '../hold/hold-input.ts';
+import { holdPlan, type HoldPlan } from '../hold/plan.ts';
 import { bodiesOf } from '../jig/stops.ts';
 import type { Holding, ProgramFile } from '../job/holding.ts';
 import type { Face, Job } from '../job/job.ts';
@@ -35,7 +37,7 @@ export function holdJob(job: Job, holding: Holding, tell: (text: string) => void
             if (done % TELL_EACH === 0) tell(`${file.file}: ${done} of ${all} lines read`);
           },
         });
-  const plan = holdPlan({
+  const input: HoldInput = {
     job,
     holding,
     placings: placingsOf(job),
@@ -44,8 +46,8 @@ export function holdJob(job: Job, holding: Holding, tell: (text: string) => void
       frontUp: read(holding.programs.frontUp),
       backUp: read(holding.programs.backUp),
     },
-  });
-  return { plan, notes };
+  };
+  return { plan: advised(input, holdPlan(input)), notes };
 }
 
 /** Lines between two words about how far it is. */

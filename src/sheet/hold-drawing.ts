@@ -1,4 +1,4 @@
-import type { PlacingPlan } from '../hold/plan.ts';
+import type { PlacingPlan } from '../hold/placing-plan.ts';
 import type { StrapPlace } from '../hold/strap-place.ts';
 import type { Job } from '../job/job.ts';
 import { boundsOf } from '../plane/measure.ts';

@@ -1,4 +1,5 @@
-import type { HoldPlan, PlacingPlan } from '../hold/plan.ts';
+import type { HoldPlan } from '../hold/plan.ts';
+import type { PlacingPlan } from '../hold/placing-plan.ts';
 import type { Job } from '../job/job.ts';
 import { holdDrawing } from './hold-drawing.ts';
 import { HOLD_CAUTION, holdHeadline, holdLines } from './hold-words.ts';

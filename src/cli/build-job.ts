@@ -1,11 +1,12 @@
-import { bodiesOf, stopsOf } from '../jig/stops.ts';
+import { bodiesOf } from '../jig/stops.ts';
 import { fileNameOf } from '../export/plain-words.ts';
-import { touchClashText, touchRoom } from '../jig/touch-room.ts';
 import type { StopPart } from '../jig/stop-part.ts';
-import type { Job, StopsJob } from '../job/job.ts';
+import type { Job } from '../job/job.ts';
+import type { ReadJob } from '../job/read.ts';
 import { placingsOf } from '../setup/place.ts';
 import { benchSheet } from '../sheet/bench-sheet.ts';
 import { clearancesInBed } from '../sheet/locating/way-of.ts';
+import { holdPage } from '../sheet/hold-page.ts';
 import { manifest, type ManifestEntry } from '../sheet/manifest.ts';
 import type { SheetInput } from '../sheet/sheet-input.ts';
 import { stopPicture } from '../sheet/solid-picture.ts';
@@ -14,8 +15,10 @@ import { clearancesOf } from '../sweep/clearances.ts';
 import type { BuildGroup } from './build-groups.ts';
 import { buildJig } from './build-jig.ts';
 import { EXIT, Refusal } from './exit.ts';
+import { holdJob } from './hold-job.ts';
 import { predictionJson } from './json.ts';
 import { runPrediction, type RunOptions, type Surroundings } from './run-prediction.ts';
+import { stopsFor } from './stops-for.ts';
 import type { NewFile } from './write-together.ts';
 
 /** Two pictures stand side by side on the sheet. */
@@ -31,7 +34,7 @@ export interface Built {
 
 /** What a job makes, in memory. @throws Refusal when a part of it cannot be made, saying what would fit, or when stopped. */
 export async function buildJob(
-  job: Job,
+  { job, holding }: Pick<ReadJob, 'job' | 'holding'>,
   options: RunOptions,
   version: string,
   around: Surroundings,
@@ -46,10 +49,13 @@ export async function buildJob(
   const prediction = await runPrediction(job, options, around);
   if (prediction.ended === 'interrupted')
     throw new Refusal(`${job.name}: stopped; nothing was written`, EXIT.stopped);
-  const told = { job, placings, prediction, version };
+  const wantsHold = groups.has('sheet') || groups.has('hold');
+  const hold = wantsHold ? holdJob(job, holding, () => {}) : { plan: null, notes: [] };
+  const told = { job, placings, prediction, hold, version };
   const sheet = groups.has('sheet') ? sheetOf(told, parts, stopPictures) : null;
   const forBench: readonly ManifestEntry[] = [
     ...(sheet === null ? [] : [SHEET]),
+    ...(groups.has('hold') ? [HOLD] : []),
     ...(groups.has('prediction') ? [PREDICTION] : []),
   ];
   const page = manifest({
@@ -63,6 +69,9 @@ export async function buildJob(
     ...(groups.has('prediction')
       ? [{ name: 'prediction.json', bytes: `${predictionJson(prediction)}\n` }]
       : []),
+    ...(hold.plan !== null && groups.has('hold')
+      ? [{ name: 'hold.html', bytes: holdPage(job, hold.plan, hold.notes, version) }]
+      : []),
     ...jig.files,
     { name: 'index.html', bytes: page },
   ];
@@ -71,7 +80,7 @@ export async function buildJob(
 
 /** The bench sheet, of stops or of what stands in the bed. */
 function sheetOf(
-  told: Pick<SheetInput, 'job' | 'placings' | 'prediction' | 'version'>,
+  told: Pick<SheetInput, 'job' | 'placings' | 'prediction' | 'hold' | 'version'>,
   stops: readonly StopPart[],
   stopPictures: readonly string[],
 ): string {
@@ -103,6 +112,16 @@ const SHEET: ManifestEntry = {
   files: ['bench-sheet.html'],
 };
 
+const HOLD: ManifestEntry = {
+  name: 'holding down',
+  count: 1,
+  purpose:
+    'Where clamps and screws go in both placings, what they must stay clear of, what comes free. Forces are estimates.',
+  notes: [],
+  picture: null,
+  files: ['hold.html'],
+};
+
 const PREDICTION: ManifestEntry = {
   name: 'prediction',
   count: 1,
@@ -111,20 +130,3 @@ const PREDICTION: ManifestEntry = {
   picture: null,
   files: ['prediction.json'],
 };
-
-/** The placings and their stops. @throws Refusal when no stop can be made, saying what would fit. */
-export function stopsFor(job: StopsJob): {
-  readonly placings: ReturnType<typeof placingsOf>;
-  readonly parts: readonly StopPart[];
-} {
-  const placings = placingsOf(job);
-  const stops = stopsOf(job, placings);
-  if (stops.kind === 'cannot') {
-    throw new Refusal(
-      `${job.name}: no stop can be made: ${stops.because}; what would fit: ${stops.wouldFit}`,
-    );
-  }
-  const clash = touchRoom(job, placings, stops.parts)[0];
-  if (clash !== undefined) throw new Refusal(`${job.name}: ${touchClashText(clash)}`);
-  return { placings, parts: stops.parts };
-}

@@ -9,7 +9,7 @@ import { standingIn } from '../sheet/locating/way-of.ts';
 import type { Body } from '../sweep/body.ts';
 import { readProgram } from '../sweep/program/read.ts';
 import type { Program } from '../sweep/program/program.ts';
-import { stopsFor } from './build-job.ts';
+import { stopsFor } from './stops-for.ts';
 import { Refusal } from './exit.ts';
 
 export interface HeldJob {

@@ -41,7 +41,10 @@ export function changed(input: HoldInput, change: Change): HoldInput {
     case 'no-shoe':
       return withAbove(input, (above) => ({ ...above, dustShoe: null }));
     case 'shoe-higher':
-      return withAbove(input, (above) => ({ ...above, dustShoe: raised(above.dustShoe, change.byMm) }));
+      return withAbove(input, (above) => ({
+        ...above,
+        dustShoe: raised(above.dustShoe, change.byMm),
+      }));
     case 'cutter-further-out':
       return withAbove(input, ({ colletNut, spindle, dustShoe }) => ({
         colletNut: raised(colletNut, change.byMm),
@@ -65,7 +68,11 @@ export function changed(input: HoldInput, change: Change): HoldInput {
         ...holding,
         cutting: new Map(
           job.shop.cutters.map(({ name, diameterMm }) => {
-            const cutting = holding.cutting.get(name) ?? { flutes: null, helix: null, stepMm: null };
+            const cutting = holding.cutting.get(name) ?? {
+              flutes: null,
+              helix: null,
+              stepMm: null,
+            };
             const stepMm = (cutting.stepMm ?? diameterMm) * change.share;
             return [name, { ...cutting, stepMm }];
           }),
@@ -117,8 +124,7 @@ const withFeatures = (input: HoldInput, features: readonly Feature[]): HoldInput
 const withStraps = (
   input: HoldInput,
   change: (strap: Holding['straps'][number]) => Holding['straps'][number],
-): HoldInput =>
-  withHolding(input, { ...input.holding, straps: input.holding.straps.map(change) });
+): HoldInput => withHolding(input, { ...input.holding, straps: input.holding.straps.map(change) });
 
 function withAbove(input: HoldInput, change: (above: AboveTip) => AboveTip): HoldInput {
   const { job } = input;

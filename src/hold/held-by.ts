@@ -64,4 +64,3 @@ export function heldBy(
     friction: frictionOf(holding),
   };
 }
-

@@ -99,9 +99,7 @@ export function pieceHold(
     ties: [
       ...ownScrews.map((screw) => screwTie(screw, neededFactor)),
       ...links,
-      ...locators.dowels.filter(({ at }) =>
-        isOn(setting, piece, { x: at[0], y: at[1] }),
-      ),
+      ...locators.dowels.filter(({ at }) => isOn(setting, piece, { x: at[0], y: at[1] })),
       ...(holding.tape === null ? [] : tapeTies(line, piece, holding.tape.shearKPa)),
     ],
     // A stop bears on the piece that touches it.
@@ -118,11 +116,7 @@ export function pieceHold(
   const verdict =
     by.length === 0
       ? null
-      : verdictOf(
-          held,
-          { ...force, box: boundsOf(cutAt), topMm },
-          neededFactor,
-        );
+      : verdictOf(held, { ...force, box: boundsOf(cutAt), topMm }, neededFactor);
   return {
     piece,
     freed: piece.by.face === placing.faceUp ? 'now' : 'before',

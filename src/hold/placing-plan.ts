@@ -16,6 +16,7 @@ import type { PieceHold } from './piece-hold.ts';
 import { piecesHeld } from './pieces-held.ts';
 import { placedScrews, type PlacedScrew } from './screws.ts';
 import type { StrapPlace } from './strap-place.ts';
+import { thinWebs, type ThinWeb } from './thin-web.ts';
 import { travelFaults, type TravelFault } from './travel.ts';
 import { verdictOf, type Verdict } from './verdict.ts';
 
@@ -34,6 +35,9 @@ export interface PlacingPlan {
   readonly clashes: readonly Clash[];
   readonly crush: readonly Crush[];
   readonly pieces: readonly PieceHold[];
+  /** Where the cutter may break through, with no filler under it. */
+  readonly webs: readonly ThinWeb[];
+  readonly isFilled: boolean;
   readonly travel: readonly TravelFault[];
   readonly reach: Reach | null;
   readonly program: CheckedProgram | null;
@@ -116,6 +120,8 @@ export function placingPlan(
     clashes: clear([...standing, ...straps.flatMap(({ bodies }) => bodies)], holdMargin),
     crush,
     pieces,
+    webs: thinWebs(job, holding, placing, force),
+    isFilled: holding.hasFiller && placing.order === 'second',
     travel: reach === null ? [] : travelFaults(job, reach),
     reach,
     program,

@@ -51,7 +51,11 @@ function makesGood(input: HoldInput, plan: HoldPlan, which: Which, change: Chang
   const other = which === 'frontUp' ? 'backUp' : 'frontUp';
   const next = changed(input, change);
   // What locates must be there still.
-  if (next.job !== input.job && input.standingOf(input.job) !== null && next.standingOf(next.job) === null)
+  if (
+    next.job !== input.job &&
+    input.standingOf(input.job) !== null &&
+    next.standingOf(next.job) === null
+  )
     return false;
   const here = placingPlan(next, which, []);
   if (!isBlankGood(here) || losesHold(plan[which].pieces, here.pieces)) return false;
@@ -62,17 +66,18 @@ function makesGood(input: HoldInput, plan: HoldPlan, which: Which, change: Chang
   );
 }
 
-const losesHold = (
-  before: HoldPlan[Which]['pieces'],
-  after: HoldPlan[Which]['pieces'],
-): boolean =>
+const losesHold = (before: HoldPlan[Which]['pieces'], after: HoldPlan[Which]['pieces']): boolean =>
   after.some(
     ({ piece, isHeld }) =>
       !isHeld && before.some((one) => one.piece.name === piece.name && one.isHeld),
   );
 
 /** Changes worth trying, the least first in each. */
-function laddersFor(input: HoldInput, plan: HoldPlan, which: Which): readonly (readonly Change[])[] {
+function laddersFor(
+  input: HoldInput,
+  plan: HoldPlan,
+  which: Which,
+): readonly (readonly Change[])[] {
   const { holding, job } = input;
   const { candidates, force, layout } = plan[which];
   const short = (what: string): readonly number[] =>
@@ -116,7 +121,9 @@ const SHOE_UP_MM = 30;
 
 /** At most four steps of many, the first and the last among them. */
 const spread = (all: readonly number[]): readonly number[] =>
-  all.length <= 4 ? all : [0, 1 / 3, 2 / 3, 1].map((share) => all[Math.round(share * (all.length - 1))]!);
+  all.length <= 4
+    ? all
+    : [0, 1 / 3, 2 / 3, 1].map((share) => all[Math.round(share * (all.length - 1))]!);
 
 /** Steps of a move on the bed in one pitch of its bolts, and how many of the places are planned in full. */
 const STEPS = 4;

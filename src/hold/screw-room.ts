@@ -44,10 +44,12 @@ export function screwRoom(
   const isPassedHigh = (place: Point<'blank'>): boolean =>
     clears.every(({ placing, clear }) => {
       const bodies = placedScrews(job, { ...holding, screws: [place] }, placing);
-      return clear(
-        bodies.map(({ body }) => body),
-        holdMargin,
-      ).length === 0;
+      return (
+        clear(
+          bodies.map(({ body }) => body),
+          holdMargin,
+        ).length === 0
+      );
     });
   const free = grid.filter((p) => isFree([p]));
   const chosen: Point<'blank'>[] = [];
@@ -68,9 +70,7 @@ function furthestFirst(
   box: ReturnType<typeof boundsOf>,
 ): readonly Point<'blank'>[] {
   const from =
-    chosen.length > 0
-      ? chosen
-      : [{ x: (box.lowX + box.highX) / 2, y: (box.lowY + box.highY) / 2 }];
+    chosen.length > 0 ? chosen : [{ x: (box.lowX + box.highX) / 2, y: (box.lowY + box.highY) / 2 }];
   const away = (p: Point<'blank'>): number =>
     Math.min(...from.map((one) => Math.hypot(one.x - p.x, one.y - p.y)));
   return free.toSorted((a, b) => away(b) - away(a) || a.x - b.x || a.y - b.y);

@@ -69,9 +69,7 @@ function hollowLines(refused: readonly Refused[]): readonly string[] {
   );
   if (features.length === 0) return [];
   const names = [...new Set(features)].join(', ');
-  return [
-    `${features.length} places lie over ${names}, without solid wood down to the bed`,
-  ];
+  return [`${features.length} places lie over ${names}, without solid wood down to the bed`];
 }
 
 function standingLines(refused: readonly Refused[]): readonly string[] {
@@ -79,7 +77,5 @@ function standingLines(refused: readonly Refused[]): readonly string[] {
     because.kind === 'in-the-way' ? [because.body] : [],
   );
   if (bodies.length === 0) return [];
-  return [
-    `${bodies.length} places are taken by ${[...new Set(bodies)].join(', ')}`,
-  ];
+  return [`${bodies.length} places are taken by ${[...new Set(bodies)].join(', ')}`];
 }

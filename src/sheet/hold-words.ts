@@ -37,6 +37,11 @@ export function holdLines(job: Job, plan: PlacingPlan): readonly HoldLine[] {
     ...blockedLines(job, plan),
     ...gripLines(job, plan),
     ...crushLines(plan),
+    ...plan.webs.map(({ cut, over, thickMm, factor }) =>
+      plain(
+        `${lengthText(thickMm, units)} are left between ${cut} and ${over} underneath, and bear only ${timesText(factor)} the cutter’s push (an estimate): lay a filler there (hold: filler: yes), and take light last passes`,
+      ),
+    ),
     ...plan.screws.flatMap(({ name, faults }) => faults.map((fault) => bad(`${name} ${fault}`))),
     ...clashLines(plan, units),
     ...plan.travel.map(({ axis, fromMm, toMm, travelMm, kind }) =>

@@ -20,6 +20,7 @@ export function placingSteps(
   placing: Placing,
   located: Located,
   next: Zero | null,
+  holding: readonly Step[],
 ): Step[] {
   const zero = zeroOf(job, placing);
   const isFirst = placing.order === 'first';
@@ -28,6 +29,7 @@ export function placingSteps(
     ...zeroBeforeLaying(job, placing, zero.xy),
     ...zBeforeLaying(job, placing, located, zero),
     ...located.laying,
+    ...holding,
     ...zeroAfterLaying(job, placing, located, zero.xy),
     ...(isFirst ? noteZero(job, next) : []),
     checkMark(job, placing),

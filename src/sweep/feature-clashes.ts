@@ -63,8 +63,7 @@ function clashOf(
   const { near, strikes } = obstacles(thing);
   const over = near.find((outline) => comesOver(way, outline));
   if (over === undefined) return null;
-  const meets =
-    heightMm < body.highMm && strikes.some((outline) => comesOver(way, outline));
+  const meets = heightMm < body.highMm && strikes.some((outline) => comesOver(way, outline));
   return {
     placing,
     body: body.name,

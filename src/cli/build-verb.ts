@@ -38,9 +38,7 @@ export async function buildVerb(
     throw new Refusal(`two jobs would be written to ${twice}; rename one job file`);
   const built: Built[] = [];
   for (const path of paths)
-    built.push(
-      await buildJob(loadJob(path).job, withGauge(options, path), version, around, groups),
-    );
+    built.push(await buildJob(loadJob(path), withGauge(options, path), version, around, groups));
   if (json) {
     const told = built.map(({ job, prediction, files, missing }, k) => ({
       job: job.name,

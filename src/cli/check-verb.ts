@@ -41,7 +41,7 @@ export async function checkVerb(path: string, json: boolean, say: Say): Promise<
 
 /** What stands in the way on the bed. @throws Refusal when no stop can be made. */
 async function troubleOnBed(job: Job): Promise<readonly string[]> {
-  const { stopsFor } = await import('./build-job.ts');
+  const { stopsFor } = await import('./stops-for.ts');
   const { bedTrouble } = await import('../sheet/locating/bed-trouble.ts');
   if (job.locating !== 'stops') return bedTrouble(job);
   stopsFor(job);

@@ -2,7 +2,7 @@ import type { ProgramFile } from '../job/holding.ts';
 import type { Job } from '../job/job.ts';
 import type { Placing } from '../setup/placing.ts';
 import type { Cuts } from '../sweep/keep-clear.ts';
-import { placedMoves } from '../sweep/placed-moves.ts';
+import { placedMoves, type PlacedMove } from '../sweep/placed-moves.ts';
 import { programAgainstJob, type ProgramFit } from '../sweep/program-against-job.ts';
 import type { Program } from '../sweep/program/program.ts';
 
@@ -52,3 +52,13 @@ export const isRight = ({ fit }: CheckedProgram): boolean =>
   (fit.against.kind === 'agrees' || fit.against.kind === 'agrees-either-way') &&
   fit.missed.length === 0 &&
   tooDeepMm(fit) === 0;
+
+export const isSoundProgram = (checked: CheckedProgram | null): boolean =>
+  checked?.program.isSound === true;
+
+/** The moves of a program on the bed. */
+export const placedOf = (
+  job: Job,
+  placing: Placing,
+  { file, program }: CheckedProgram,
+): readonly PlacedMove[] => placedMoves(job, placing, program, cutterOf(file));

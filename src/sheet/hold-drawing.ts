@@ -3,15 +3,14 @@ import type { StrapPlace } from '../hold/strap-place.ts';
 import type { Job } from '../job/job.ts';
 import { boundsOf } from '../plane/measure.ts';
 import type { Outline } from '../plane/outline.ts';
-import { axisWays } from '../sweep/axis.ts';
 import { pieceOf } from '../sweep/piece.ts';
-import { overheadOf } from '../sweep/overhead.ts';
 import { blankDrawing } from './blank-drawing.ts';
 import { onPaper, type Field } from './field.ts';
+import { shoeDrawing, sweptDrawing } from './hold-paths.ts';
 import type { Html } from './html.ts';
 import { joined, markup } from './html.ts';
 import { inLayout } from './places.ts';
-import { ACCENT, FAINT, INK, arrow, dot, drawing, pointsText, textAt } from './svg.ts';
+import { FAINT, INK, arrow, dot, drawing, pointsText, textAt } from './svg.ts';
 
 const PAPER_MM = 186;
 const MARGIN_MM = 6;
@@ -30,14 +29,15 @@ export function holdDrawing(job: Job, plan: PlacingPlan): Html {
       markup`<rect x="0" y="0" width="${PAPER_MM}" height="${dot(field.box.height)}" fill="#f1f0ec"/>`,
       blankDrawing(job, plan.placing, field),
       ...freed(job, plan, field),
-      ...swept(job, plan, field),
+      ...sweptDrawing(job, plan, field),
       ...plan.standing.map(({ outline }) => polygon(outline, field, '#c9c5bb', INK, 0.3)),
       ...(plan.layout?.straps ?? []).map((strap) => strapDrawing(strap, field)),
       ...plan.clashes.map(({ at }) => cross(onPaper(field, at))),
+      ...shoeDrawing(job, plan, field),
       worstPull(plan, field),
       textAt(
         { x: 0, y: height - 2 },
-        `from above, 1 : ${field.reduction}; tinted: where cutter, nut and spindle come`,
+        `from above, 1 : ${field.reduction}; tinted: where cutter, nut and spindle come; dotted: the dust shoe; arrow: the worst pull`,
         { sizeMm: 3.5, fill: FAINT },
       ),
     ]),
@@ -73,22 +73,6 @@ function polygon(
 ): Html {
   const spots = outline.map((p) => onPaper(field, p));
   return markup`<polygon points="${pointsText(spots)}" fill="${fill}" stroke="${stroke}" stroke-width="${width}" stroke-linejoin="round"/>`;
-}
-
-/** The axis' way drawn as wide as each thing that goes along with it. */
-function swept(job: Job, { placing }: PlacingPlan, field: Field): Html[] {
-  return axisWays(job, placing).flatMap((way) =>
-    overheadOf(job, way.feature.cutter).flatMap(({ plan, what }) => {
-      if (plan.kind !== 'disc') return [];
-      const width = dot((2 * plan.radiusMm) / field.reduction);
-      const opacity = what === 'cutter' ? 0.28 : 0.06;
-      return way.outlines.map((outline) => {
-        const spots = outline.map((p) => onPaper(field, p));
-        const fill = way.kind === 'all-over' ? ACCENT : 'none';
-        return markup`<g opacity="${opacity}"><polygon points="${pointsText(spots)}" fill="${fill}" stroke="${ACCENT}" stroke-width="${width}" stroke-linejoin="round" stroke-linecap="round"/></g>`;
-      });
-    }),
-  );
 }
 
 function freed(job: Job, { pieces, placing }: PlacingPlan, field: Field): Html[] {

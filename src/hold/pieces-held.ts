@@ -40,7 +40,10 @@ function piecesIn({ job, holding, placing }: PieceSetting): readonly FreedPiece[
   const part = placing.order === 'second' ? partOf(job) : null;
   return freedPieces(job, holding.tabs).filter((piece) => {
     if (cutsAt(piece, placing).length === 0) return false;
-    if (piece.by.face === placing.faceUp || part === null) return true;
+    if (piece.by.face === placing.faceUp) return true;
+    // The rest is what the blank's own clamps hold.
+    if (piece.isRest) return false;
+    if (part === null) return true;
     // The waste is not there any more, and the part is what the whole placing holds.
     return piece.by !== part && mostlyIn(piece, [outlineOf(part, kerfChordMm)]);
   });

@@ -20,29 +20,27 @@ const STRUCK = '#b3261e';
 /** One placing's plan from above: what is swept, clamps and screws, pieces that come free, clashes, the worst pull. */
 export function holdDrawing(job: Job, plan: PlacingPlan): Html {
   const field = fieldOf(job, plan);
-  const height = field.box.height + 8;
   return drawing(
     `holding down, ${plan.placing.faceUp} up, from above`,
     PAPER_MM,
-    height,
+    field.box.height,
     joined([
       markup`<rect x="0" y="0" width="${PAPER_MM}" height="${dot(field.box.height)}" fill="#f1f0ec"/>`,
       blankDrawing(job, plan.placing, field),
       ...freed(job, plan, field),
       ...sweptDrawing(job, plan, field),
       ...plan.standing.map(({ outline }) => polygon(outline, field, '#c9c5bb', INK, 0.3)),
-      ...(plan.layout?.straps ?? []).map((strap) => strapDrawing(strap, field)),
+      ...(plan.layout?.straps ?? []).map((strap) => strapDrawing(job, strap, field)),
       ...plan.clashes.map(({ at }) => cross(onPaper(field, at))),
       ...shoeDrawing(job, plan, field),
       worstPull(plan, field),
-      textAt(
-        { x: 0, y: height - 2 },
-        `from above, 1 : ${field.reduction}; tinted: where cutter, nut and spindle come; dotted: the dust shoe; arrow: the worst pull`,
-        { sizeMm: 3.5, fill: FAINT },
-      ),
     ]),
   );
 }
+
+/** What is to be seen on it, and its scale. */
+export const holdCaption = (job: Job, plan: PlacingPlan): string =>
+  `From above, 1 : ${fieldOf(job, plan).reduction}. Tinted: where cutter, nut and spindle come; dotted: the dust shoe; dashed in red: a piece that nothing holds; crosses: clashes; arrow: where and how the cutter pulls worst. Figures at bolts: their place from the near-left corner of the bed.`;
 
 function fieldOf(job: Job, { placing, standing, layout }: PlacingPlan): Field {
   const bodies = [...standing, ...(layout?.straps ?? []).flatMap((strap) => strap.bodies)];
@@ -88,7 +86,7 @@ function freed(job: Job, { pieces, placing }: PlacingPlan, field: Field): Html[]
     });
 }
 
-function strapDrawing({ bodies, pad, bolt, padAt }: StrapPlace, field: Field): Html {
+function strapDrawing(job: Job, { bodies, pad, bolt, padAt }: StrapPlace, field: Field): Html {
   const [bar, head] = bodies;
   const at = onPaper(field, bolt.at);
   const middle = onPaper(field, padAt);
@@ -98,8 +96,14 @@ function strapDrawing({ bodies, pad, bolt, padAt }: StrapPlace, field: Field): H
     polygon(head!.outline, field, '#d9d9d9', INK, 0.4),
     markup`<circle cx="${dot(at.x)}" cy="${dot(at.y)}" r="0.6" fill="${INK}"/>`,
     textAt({ x: middle.x, y: middle.y + 1.2 }, '↓', { sizeMm: 3.5, weight: 700, anchor: 'middle' }),
+    textAt({ x: at.x, y: at.y + 6.4 }, boltText(job, bolt), { sizeMm: 3, anchor: 'middle' }),
   ]);
 }
+
+const boltText = ({ shop }: Job, { onBed }: StrapPlace['bolt']): string =>
+  [onBed.x, onBed.y]
+    .map((mm) => (shop.units === 'inch' ? (mm / 25.4).toFixed(2) : `${Math.round(mm)}`))
+    .join(', ');
 
 function cross({ x, y }: { readonly x: number; readonly y: number }): Html {
   return markup`<g stroke="${STRUCK}" stroke-width="1"><line x1="${dot(x - 2.5)}" y1="${dot(y - 2.5)}" x2="${dot(x + 2.5)}" y2="${dot(y + 2.5)}"/><line x1="${dot(x - 2.5)}" y1="${dot(y + 2.5)}" x2="${dot(x + 2.5)}" y2="${dot(y - 2.5)}"/></g>`;

@@ -1,7 +1,7 @@
 import type { HoldPlan } from '../hold/plan.ts';
 import { isGood, type PlacingPlan } from '../hold/placing-plan.ts';
 import type { Job } from '../job/job.ts';
-import { holdDrawing } from './hold-drawing.ts';
+import { holdCaption, holdDrawing } from './hold-drawing.ts';
 import { HOLD_CAUTION, holdHeadline, holdLines } from './hold-words.ts';
 import type { Html } from './html.ts';
 import { markup } from './html.ts';
@@ -31,7 +31,7 @@ function placingHeld(job: Job, plan: PlacingPlan): Html {
   const which = plan.placing.order === 'first' ? 'First placing' : 'Second placing';
   return markup`<section>
     <h3>${which}. ${holdHeadline(plan)}</h3>
-    <figure>${holdDrawing(job, plan)}</figure>
+    <figure>${holdDrawing(job, plan)}<figcaption>${holdCaption(job, plan)}</figcaption></figure>
     <ul>
       ${lines}
     </ul>

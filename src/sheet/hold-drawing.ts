@@ -86,7 +86,11 @@ function freed(job: Job, { pieces, placing }: PlacingPlan, field: Field): Html[]
     });
 }
 
-function strapDrawing(job: Job, { bodies, pad, bolt, padAt }: StrapPlace, field: Field): Html {
+function strapDrawing(
+  job: Job,
+  { bodies, pad, bolt, padAt, side }: StrapPlace,
+  field: Field,
+): Html {
   const [bar, head] = bodies;
   const at = onPaper(field, bolt.at);
   const middle = onPaper(field, padAt);
@@ -96,7 +100,9 @@ function strapDrawing(job: Job, { bodies, pad, bolt, padAt }: StrapPlace, field:
     polygon(head!.outline, field, '#d9d9d9', INK, 0.4),
     markup`<circle cx="${dot(at.x)}" cy="${dot(at.y)}" r="0.6" fill="${INK}"/>`,
     textAt({ x: middle.x, y: middle.y + 1.2 }, '↓', { sizeMm: 3.5, weight: 700, anchor: 'middle' }),
-    textAt({ x: at.x, y: at.y + 6.4 }, boltText(job, bolt), { sizeMm: 3, anchor: 'middle' }),
+    side === 'near' || side === 'far'
+      ? textAt({ x: at.x + 5.5, y: at.y + 1 }, boltText(job, bolt), { sizeMm: 3 })
+      : textAt({ x: at.x, y: at.y + 7.2 }, boltText(job, bolt), { sizeMm: 3, anchor: 'middle' }),
   ]);
 }
 

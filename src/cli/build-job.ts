@@ -2,11 +2,12 @@ import { bodiesOf } from '../jig/stops.ts';
 import { fileNameOf } from '../export/plain-words.ts';
 import type { StopPart } from '../jig/stop-part.ts';
 import { fenceAlone } from '../jig/fence-job.ts';
-import type { Holding } from '../job/holding.ts';
 import type { Job } from '../job/job.ts';
+import type { ReadJob } from '../job/read.ts';
 import { placingsOf } from '../setup/place.ts';
 import { benchSheet } from '../sheet/bench-sheet.ts';
 import { clearancesInBed } from '../sheet/locating/way-of.ts';
+import { holdPage } from '../sheet/hold-page.ts';
 import { manifest, type ManifestEntry } from '../sheet/manifest.ts';
 import type { SheetInput } from '../sheet/sheet-input.ts';
 import { stopPicture } from '../sheet/solid-picture.ts';
@@ -14,8 +15,9 @@ import type { Prediction } from '../stackup/prediction.ts';
 import { clearancesOf } from '../sweep/clearances.ts';
 import type { BuildGroup } from './build-groups.ts';
 import { buildJig } from './build-jig.ts';
-import { clampsOn } from './clamps-on.ts';
+import { clampsIn, runsWhileHeld } from './clamps-on.ts';
 import { EXIT, Refusal } from './exit.ts';
+import { holdJob } from './hold-job.ts';
 import { predictionJson } from './json.ts';
 import { runPrediction, type RunOptions, type Surroundings } from './run-prediction.ts';
 import { stopsFor } from './stops-for.ts';
@@ -34,7 +36,7 @@ export interface Built {
 
 /** What a job makes, in memory. @throws Refusal when a part of it cannot be made, saying what would fit, or when stopped. */
 export async function buildJob(
-  { job, holding }: { readonly job: Job; readonly holding: Holding },
+  { job, holding }: Pick<ReadJob, 'job' | 'holding'>,
   options: RunOptions,
   version: string,
   around: Surroundings,
@@ -46,18 +48,24 @@ export async function buildJob(
   const parts = stops?.parts ?? [];
   // Drawing a solid is most of the work: once for the sheet and for the page of what was built.
   const stopPictures = parts.map((part) => stopPicture(part, STOP_PICTURE_MM, job.shop.units));
+  const needsClamps = groups.has('programs') && runsWhileHeld(job);
+  const hold =
+    needsClamps || groups.has('sheet') || groups.has('hold')
+      ? holdJob(job, holding, () => {})
+      : { plan: null, notes: [] };
   const jig = buildJig(job, placings, parts, stopPictures, groups, version, {
     tracks: holding.tracks,
     boardScrews: holding.boardScrews,
-    clamps: groups.has('programs') ? clampsOn(job, holding) : null,
+    clamps: needsClamps && hold.plan !== null ? clampsIn(hold.plan) : null,
   });
   const prediction = await runPrediction(job, options, around);
   if (prediction.ended === 'interrupted')
     throw new Refusal(`${job.name}: stopped; nothing was written`, EXIT.stopped);
-  const told = { job, placings, prediction, version };
+  const told = { job, placings, prediction, hold, version };
   const sheet = groups.has('sheet') ? sheetOf(told, parts, stopPictures) : null;
   const forBench: readonly ManifestEntry[] = [
     ...(sheet === null ? [] : [SHEET]),
+    ...(groups.has('hold') ? [HOLD] : []),
     ...(groups.has('prediction') ? [PREDICTION] : []),
   ];
   const page = manifest({
@@ -71,6 +79,9 @@ export async function buildJob(
     ...(groups.has('prediction')
       ? [{ name: 'prediction.json', bytes: `${predictionJson(prediction)}\n` }]
       : []),
+    ...(hold.plan !== null && groups.has('hold')
+      ? [{ name: 'hold.html', bytes: holdPage(job, hold.plan, hold.notes, version) }]
+      : []),
     ...jig.files,
     { name: 'index.html', bytes: page },
   ];
@@ -79,7 +90,7 @@ export async function buildJob(
 
 /** The bench sheet, of stops or of what stands in the bed. */
 function sheetOf(
-  told: Pick<SheetInput, 'job' | 'placings' | 'prediction' | 'version'>,
+  told: Pick<SheetInput, 'job' | 'placings' | 'prediction' | 'hold' | 'version'>,
   stops: readonly StopPart[],
   stopPictures: readonly string[],
 ): string {
@@ -109,6 +120,16 @@ const SHEET: ManifestEntry = {
   notes: [],
   picture: null,
   files: ['bench-sheet.html'],
+};
+
+const HOLD: ManifestEntry = {
+  name: 'holding down',
+  count: 1,
+  purpose:
+    'Where clamps and screws go in both placings, what they must stay clear of, what comes free. Forces are estimates.',
+  notes: [],
+  picture: null,
+  files: ['hold.html'],
 };
 
 const PREDICTION: ManifestEntry = {

@@ -1,8 +1,11 @@
+import { advised } from '../hold/advised.ts';
+import type { HoldInput, Standing } from '../hold/hold-input.ts';
 import { holdPlan, type HoldPlan } from '../hold/plan.ts';
 import { bodiesOf } from '../jig/stops.ts';
 import type { Holding, ProgramFile } from '../job/holding.ts';
-import type { Job } from '../job/job.ts';
-import { blankInLayout, placingsOf } from '../setup/place.ts';
+import type { Face, Job } from '../job/job.ts';
+import { placingsOf } from '../setup/place.ts';
+import { standingIn } from '../sheet/locating/way-of.ts';
 import type { Body } from '../sweep/body.ts';
 import { readProgram } from '../sweep/program/read.ts';
 import type { Program } from '../sweep/program/program.ts';
@@ -17,9 +20,14 @@ export interface HeldJob {
 
 /** The hold-down plan of a job, with its stops standing and its programs read; `tell` hears how far long ones are. */
 export function holdJob(job: Job, holding: Holding, tell: (text: string) => void): HeldJob {
-  refuseOtherPlace(job);
   const notes: string[] = [];
-  const standing = stopBodies(job, notes);
+  const here = standing(job);
+  if (typeof here === 'string')
+    notes.push(`the stops are not looked at, since they cannot be made: ${here}`);
+  const standingOf = (other: Job): Standing => {
+    const there = other === job ? here : standing(other);
+    return typeof there === 'string' ? null : there;
+  };
   const read = (file: ProgramFile | null): Program | null =>
     file === null
       ? null
@@ -29,51 +37,36 @@ export function holdJob(job: Job, holding: Holding, tell: (text: string) => void
             if (done % TELL_EACH === 0) tell(`${file.file}: ${done} of ${all} lines read`);
           },
         });
-  const plan = holdPlan({
+  const input: HoldInput = {
     job,
     holding,
     placings: placingsOf(job),
-    standing: { frontUp: standing, backUp: standing },
+    standingOf,
     programs: {
       frontUp: read(holding.programs.frontUp),
       backUp: read(holding.programs.backUp),
     },
-  });
-  return { plan, notes };
+  };
+  return { plan: advised(input, holdPlan(input)), notes };
 }
-
-/** Clamps are laid round one place on the bed, with nothing round it. @throws Refusal for a job where it is otherwise. */
-function refuseOtherPlace(job: Job): void {
-  const { backUp } = placingsOf(job);
-  const corner = blankInLayout(job, backUp.mirror, { x: 0, y: 0 });
-  const { widthMm, heightMm } = job.blank;
-  const isSame =
-    Math.min(Math.abs(corner.x), Math.abs(corner.x - widthMm)) < SAME_PLACE_MM &&
-    Math.min(Math.abs(corner.y), Math.abs(corner.y - heightMm)) < SAME_PLACE_MM;
-  if (job.locating !== 'nest' && isSame) return;
-  throw new Refusal(
-    job.locating === 'nest'
-      ? `${job.name}: holding down in a nest is not planned in this version`
-      : `${job.name}: the blank lies elsewhere when it is turned over, and that is not planned in this version; dowels on its middle line can be`,
-  );
-}
-
-/** Places of one blank differ by no more from rounding, mm. */
-const SAME_PLACE_MM = 1e-6;
 
 /** Lines between two words about how far it is. */
 const TELL_EACH = 50_000;
 
-function stopBodies(job: Job, notes: string[]): readonly Body[] {
+/** What locates a job's blank, in each placing; a reason when it cannot be made. */
+function standing(job: Job): Standing | string {
   if (job.locating !== 'stops') {
-    notes.push('what locates the blank (dowels, a nest) is not looked at: keep it clear yourself');
-    return [];
+    const bodies = (face: Face): readonly Body[] =>
+      standingIn(job, placingsOf(job))
+        .filter(({ placings }) => placings.includes(face))
+        .map(({ body }) => body);
+    return { frontUp: bodies('front'), backUp: bodies('back') };
   }
   try {
-    return stopsFor(job).parts.flatMap(bodiesOf);
+    const bodies = stopsFor(job).parts.flatMap(bodiesOf);
+    return { frontUp: bodies, backUp: bodies };
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
-    notes.push(`the stops are not looked at, since they cannot be made: ${error.message}`);
-    return [];
+    return error.message;
   }
 }

@@ -28,7 +28,7 @@ export function holdVerb(path: string, out: string, version: string, say: Say): 
   }
   say('');
   const folder = join(out, fileNameOf(basename(path, extname(path))));
-  writeTogether(folder, [{ name: 'hold.html', bytes: holdPage(job, plan, version) }]);
+  writeTogether(folder, [{ name: 'hold.html', bytes: holdPage(job, plan, notes, version) }]);
   say(`wrote ${join(folder, 'hold.html')}`);
   return bothGood(plan) ? EXIT.good : EXIT.missed;
 }

@@ -1,6 +1,6 @@
 import type { BoltWish, Holding } from '../job/holding.ts';
 import type { Job } from '../job/job.ts';
-import { grown, intersectionOf } from '../plane/clip.ts';
+import { differenceOf, grown, intersectionOf } from '../plane/clip.ts';
 import { mapped } from '../plane/move.ts';
 import type { Outline } from '../plane/outline.ts';
 import { blankInLayout } from '../setup/place.ts';
@@ -8,6 +8,7 @@ import type { Placing } from '../setup/placing.ts';
 import type { Body } from '../sweep/body.ts';
 import type { Clash } from '../sweep/clash.ts';
 import type { KeepClear } from '../sweep/keep-clear.ts';
+import { pieceOf } from '../sweep/piece.ts';
 import { boltPlaces, type BoltPlace } from './bolts.ts';
 import { kerfOf } from './kerf.ts';
 import { holdNumbers } from './numbers.ts';
@@ -17,6 +18,8 @@ import { strapPlaces, type StrapPlace } from './strap-place.ts';
 export type Refusal =
   | { readonly kind: 'struck'; readonly clash: Clash }
   | { readonly kind: 'hollow'; readonly feature: string }
+  /** Of a part that is not a rectangle: its edge is not where the strap's nose comes down. */
+  | { readonly kind: 'beside' }
   | { readonly kind: 'in-the-way'; readonly body: string };
 
 export interface Refused {
@@ -52,13 +55,15 @@ export function candidatesOf(
     ({ onBed }) => !wish.forbid.some((at) => isSameBolt(at, onBed)),
   );
   const hollows = hollowsOf(job, holding, placing);
+  const { box, outline } = pieceOf(job, placing);
+  const lying = { box, thickMm: job.blank.thickMm };
   const [free, refused]: [StrapPlace[], Refused[]] = [[], []];
   let outOfReachCount = 0;
   for (const bolt of bolts) {
-    const places = holding.straps.flatMap((strap) => strapPlaces(job, strap, bolt));
+    const places = holding.straps.flatMap((strap) => strapPlaces(lying, strap, bolt));
     if (places.length === 0) outOfReachCount += 1;
     for (const place of places) {
-      const because = refusalOf(place, hollows, clear, standing);
+      const because = refusalOf(place, outline, hollows, clear, standing);
       if (because === null) free.push(place);
       else refused.push({ place, because });
     }
@@ -104,18 +109,24 @@ function hollowsOf(job: Job, holding: Holding, placing: Placing): readonly Hollo
 
 function refusalOf(
   place: StrapPlace,
+  lying: Outline<'layout'>,
   hollows: readonly Hollow[],
   clear: KeepClear,
   standing: readonly Body[],
 ): Refusal | null {
+  if (differenceOf([place.pad], [lying]).length > 0) return { kind: 'beside' };
   const hollow = hollows.find(({ outlines }) => intersectionOf([place.pad], outlines).length > 0);
   if (hollow !== undefined) return { kind: 'hollow', feature: hollow.feature };
-  const around = place.bodies.flatMap(({ outline }) => grown([outline], BETWEEN_MM, 0.05));
-  const inWay = standing.find(({ outline }) => intersectionOf(around, [outline]).length > 0);
+  const inWay = standing.find((other) => place.bodies.some((one) => areInTheWay(one, other)));
   if (inWay !== undefined) return { kind: 'in-the-way', body: inWay.name };
   const clash = clear(place.bodies, holdMargin).toSorted((a, b) => b.shortMm - a.shortMm)[0];
   return clash === undefined ? null : { kind: 'struck', clash };
 }
+
+/** A bar may pass over what is lower than it; what stands on the bed beside it needs room. */
+const areInTheWay = (one: Body, other: Body): boolean =>
+  other.highMm > one.lowMm &&
+  intersectionOf(grown([one.outline], BETWEEN_MM, 0.05), [other.outline]).length > 0;
 
 /** Between a clamp and what stands beside it, mm: room for a finger's width of error. Common practice. */
 const BETWEEN_MM = 1;

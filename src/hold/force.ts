@@ -1,5 +1,6 @@
 import type { Cutting, Holding } from '../job/holding.ts';
 import type { Feature, Job } from '../job/job.ts';
+import type { Program } from '../sweep/program/program.ts';
 import { plannedForce } from './cutting-force.ts';
 import { holdNumbers } from './numbers.ts';
 import { strengthsOf } from './wood.ts';
@@ -13,9 +14,18 @@ export interface PlannedForce {
   readonly assumed: readonly string[];
 }
 
-/** The largest of a placing's cuts; a person's own bound counts instead of the estimate. */
-export function forceOf(job: Job, holding: Holding, features: readonly Feature[]): PlannedForce {
-  const each = features.map((feature) => forceOfFeature(job, holding, feature));
+/**
+ * The largest of a placing's cuts; a person's own bound counts instead of the estimate, and a
+ * program's fastest feed instead of the shop file's.
+ */
+export function forceOf(
+  job: Job,
+  holding: Holding,
+  features: readonly Feature[],
+  program: Program | null,
+): PlannedForce {
+  const fastest = program === null ? null : fastestMmPerMin(program);
+  const each = features.map((feature) => forceOfFeature(job, holding, feature, fastest));
   const worst = each.reduce<PlannedForce | null>(
     (most, one) => (most === null || one.sidewaysN > most.sidewaysN ? one : most),
     null,
@@ -34,7 +44,20 @@ export function forceOf(job: Job, holding: Holding, features: readonly Feature[]
   };
 }
 
-function forceOfFeature(job: Job, holding: Holding, feature: Feature): PlannedForce {
+/** The fastest feed of a program's cuts that go sideways; null when it has none. */
+function fastestMmPerMin({ moves }: Program): number | null {
+  return moves.reduce<number | null>((most, { from, to, feedMmPerMin }) => {
+    const goesAside = from === null || Math.hypot(to.x - from.x, to.y - from.y) > 0;
+    return feedMmPerMin === null || !goesAside ? most : Math.max(most ?? 0, feedMmPerMin);
+  }, null);
+}
+
+function forceOfFeature(
+  job: Job,
+  holding: Holding,
+  feature: Feature,
+  programFeed: number | null,
+): PlannedForce {
   const { cutter } = feature;
   const cutting: Cutting | undefined = holding.cutting.get(cutter.name);
   const assumed: string[] = [];
@@ -46,7 +69,7 @@ function forceOfFeature(job: Job, holding: Holding, feature: Feature): PlannedFo
   const fluteCount = or(cutting?.flutes, holdNumbers.fluteCount, '2 flutes');
   const speedPerMin = or(cutter.speedPerMin, 18_000, '18000 turns a minute');
   const feedMmPerMin = or(
-    cutter.feedMmPerMin,
+    programFeed ?? cutter.feedMmPerMin,
     holdNumbers.chipMm * fluteCount * speedPerMin,
     '0.1 mm for each flute and turn',
   );

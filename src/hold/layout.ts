@@ -107,7 +107,7 @@ const sharedWith = (straps: readonly StrapPlace[], others: readonly StrapPlace[]
 const stock = (free: readonly StrapPlace[]): number =>
   [...new Set(free.map(({ strap }) => strap))].reduce((sum, { count }) => sum + count, 0);
 
-const isInStock = (straps: readonly StrapPlace[]): boolean =>
+export const isInStock = (straps: readonly StrapPlace[]): boolean =>
   straps.every(({ strap }) => straps.filter((one) => one.strap === strap).length <= strap.count);
 
 /** Every set of that size whose straps can lie at once. */

@@ -1,5 +1,5 @@
 import type { Holding } from '../job/holding.ts';
-import type { Job } from '../job/job.ts';
+import type { Feature, Job } from '../job/job.ts';
 import { grown, intersectionOf } from '../plane/clip.ts';
 import { toEdgeMm } from '../plane/distance.ts';
 import { boundsOf } from '../plane/measure.ts';
@@ -8,53 +8,75 @@ import type { Point } from '../plane/point.ts';
 import { isWithin } from '../plane/stretch-inside.ts';
 import { blankInLayout } from '../setup/place.ts';
 import type { Placing } from '../setup/placing.ts';
+import type { Program } from '../sweep/program/program.ts';
+import type { Change } from './change.ts';
 import { forceOf } from './force.ts';
 import type { FreedPiece } from './freed.ts';
-import type { Vector } from './grip.ts';
 import { kerfChordMm, kerfOf } from './kerf.ts';
+import { locatorsOf, supportOf } from './locators.ts';
 import { holdNumbers } from './numbers.ts';
 import type { PlacedScrew } from './screws.ts';
 import type { StrapPlace } from './strap-place.ts';
-import { tabN, tabsFor } from './tabs.ts';
-import { frictionOf, stopContacts, verdictOf, type Held, type Verdict } from './verdict.ts';
+import { tabN } from './tabs.ts';
+import { frictionOf, verdictOf, type Held, type Verdict } from './verdict.ts';
 import { strengthsOf } from './wood.ts';
 
 /** How a piece is held when it is freed. */
 export interface PieceHold {
   readonly piece: FreedPiece;
+  /** `now`: a cut of this placing frees it; `before`: it came free in the first placing and is cut at again. */
+  readonly freed: 'now' | 'before';
   readonly by: readonly string[];
   /** Null when nothing at all holds it. */
   readonly verdict: Verdict | null;
   readonly isHeld: boolean;
-  /** What would hold it; empty when it is held. */
-  readonly remedies: readonly string[];
+  /** What would hold it, each planned anew and found good; empty until they are looked for. */
+  readonly remedies: readonly Change[];
 }
+
+/** What a piece is held with, in a placing. */
+export interface PieceSetting {
+  readonly job: Job;
+  readonly holding: Holding;
+  readonly placing: Placing;
+  readonly screws: readonly PlacedScrew[];
+  readonly program: Program | null;
+}
+
+/** The cuts of a placing that a piece has to bear once it is free; empty when none comes by it. */
+export function cutsAt(piece: FreedPiece, placing: Placing): readonly Feature[] {
+  const later = piece.later.filter(
+    (cut) => cut.face === placing.faceUp && passesBy(kerfOf(cut), piece.region.outlines),
+  );
+  return piece.by.face === placing.faceUp ? [piece.by, ...later] : later;
+}
+
+/** Whether a place of the layout is on a piece. */
+export const isOn = (
+  { job, placing }: PieceSetting,
+  { region }: FreedPiece,
+  at: { readonly x: number; readonly y: number },
+): boolean => isWithin(blankInLayout(job, placing.mirror, at), region.outlines);
 
 /** Whether a piece's own clamps, screws, tabs or skin hold it against the cutter that frees it and passes it later. */
 export function pieceHold(
-  job: Job,
-  holding: Holding,
-  placing: Placing,
+  setting: PieceSetting,
   piece: FreedPiece,
   straps: readonly StrapPlace[],
-  screws: readonly PlacedScrew[],
 ): PieceHold {
+  const { job, holding, placing, screws } = setting;
   const { outlines } = piece.region;
-  const inPiece = (p: { readonly x: number; readonly y: number }): boolean =>
-    isWithin(blankInLayout(job, placing.mirror, p), outlines);
-  const own = straps.filter(({ padAt }) => inPiece(padAt));
+  const own = straps.filter(({ padAt }) => isOn(setting, piece, padAt));
   const ownScrews = screws.filter(({ inBlank }) => isWithin(inBlank, outlines));
   const wood = strengthsOf(job.blank.material);
-  const cuts = [
-    piece.by,
-    ...piece.later.filter((cut) => cut.face === placing.faceUp && passesBy(kerfOf(cut), outlines)),
-  ];
-  const force = forceOf(job, holding, cuts);
+  const cuts = cutsAt(piece, placing);
+  const force = forceOf(job, holding, cuts, setting.program);
   const line = outlines[0]!.map((p) => blankInLayout(job, placing.mirror, p));
   const cutAt = cuts
     .flatMap((cut) => kerfOf(cut))
     .flat()
     .map((p) => blankInLayout(job, placing.mirror, p));
+  const locators = locatorsOf(job, placing);
   const links = linkTies(piece, line, wood);
   const taped = holding.tape !== null;
   const by = [
@@ -65,6 +87,7 @@ export function pieceHold(
     ...(holding.vacuum !== null ? ['vacuum'] : []),
   ];
   const topMm = job.blank.thickMm;
+  const neededFactor = piece.isRest ? holdNumbers.safety.byFriction : holdNumbers.safety.freed;
   const held: Held = {
     presses: [
       ...own.map(({ padAt, leastN }) => ({
@@ -74,31 +97,34 @@ export function pieceHold(
       ...spread(job, piece, line, holding),
     ],
     ties: [
-      ...ownScrews.map((screw) => screwTie(screw)),
+      ...ownScrews.map((screw) => screwTie(screw, neededFactor)),
       ...links,
+      ...locators.dowels.filter(({ at }) => isOn(setting, piece, { x: at[0], y: at[1] })),
       ...(holding.tape === null ? [] : tapeTies(line, piece, holding.tape.shearKPa)),
     ],
     // A stop bears on the piece that touches it.
-    stops: stopContacts(job, placing).filter(({ at }) =>
+    stops: locators.stops.filter(({ at }) =>
       outlines.some(
         (outline) =>
           toEdgeMm(blankInLayout(job, placing.mirror, { x: at[0], y: at[1] }), outline) <
           TOUCHES_MM,
       ),
     ),
-    support: outermost(line),
+    support: supportOf(line),
     friction: frictionOf(holding),
   };
   const verdict =
     by.length === 0
       ? null
-      : verdictOf(
-          held,
-          { ...force, box: boundsOf(cutAt), topMm },
-          piece.isRest ? holdNumbers.safety.byFriction : holdNumbers.safety.freed,
-        );
-  const isHeld = verdict?.isHeld === true;
-  return { piece, by, verdict, isHeld, remedies: isHeld ? [] : remediesFor(job, piece, force) };
+      : verdictOf(held, { ...force, box: boundsOf(cutAt), topMm }, neededFactor);
+  return {
+    piece,
+    freed: piece.by.face === placing.faceUp ? 'now' : 'before',
+    by,
+    verdict,
+    isHeld: verdict?.isHeld === true,
+    remedies: [],
+  };
 }
 
 /** Whether a cut touches a piece, or goes along its edge. */
@@ -110,20 +136,17 @@ const passesBy = (
 /** Nearer than this a piece touches a stop, mm. */
 const TOUCHES_MM = 1;
 
-/** The places furthest out in eight directions: the piece stands on them at least. */
-function outermost(line: readonly Point<'layout'>[]): readonly Vector[] {
-  const places = Array.from({ length: 8 }, (_, k) => {
-    const [c, s] = [Math.cos((k * Math.PI) / 4), Math.sin((k * Math.PI) / 4)];
-    return line.reduce((far, p) => (c * p.x + s * p.y > c * far.x + s * far.y ? p : far));
-  });
-  return [...new Set(places)].map(({ x, y }) => [x, y, 0]);
-}
-
-/** A screw's figures carry their own factor; the piece's factor is taken out of it again. */
-export const screwTie = ({ at, downN, sidewaysN }: PlacedScrew): Held['ties'][number] => ({
+/**
+ * A screw's figures have their own factors: withdrawal is an average ultimate, the sideways load an allowed one. The factor
+ * that is asked for is taken out of them again.
+ */
+export const screwTie = (
+  { at, downN, sidewaysN }: PlacedScrew,
+  neededFactor: number,
+): Held['ties'][number] => ({
   at: [at.x, at.y, 0],
-  sidewaysN: (sidewaysN * holdNumbers.safety.freed) / holdNumbers.screwSafety,
-  downN: (downN * holdNumbers.safety.freed) / holdNumbers.screwSafety,
+  sidewaysN: sidewaysN * neededFactor,
+  downN: (downN * neededFactor) / holdNumbers.screwSafety,
 });
 
 const linkName = ({ link, by }: FreedPiece): string =>
@@ -202,33 +225,4 @@ function tapeTies(
     sidewaysN: newtons,
     downN: 0,
   }));
-}
-
-function remediesFor(
-  job: Job,
-  { by, later, side, region, link }: FreedPiece,
-  force: { readonly sidewaysN: number; readonly liftN: number },
-): readonly string[] {
-  const wood = strengthsOf(job.blank.material);
-  const tabs = tabsFor(Math.hypot(force.sidewaysN, force.liftN), wood, job.blank.thickMm);
-  const isProfile = by.cut === 'profile-inside' || by.cut === 'profile-outside';
-  const box = boundsOf(region.outlines[0]!);
-  const room = Math.min(box.highX - box.lowX, box.highY - box.lowY);
-  return [
-    ...(isProfile && link.kind !== 'tabs'
-      ? [`leave ${tabs.count} tabs on ${by.name}, ${tabs.widthMm} wide and ${tabs.thickMm} high`]
-      : []),
-    ...(link.kind === 'tabs'
-      ? [
-          `make the tabs on ${by.name} stronger: ${tabs.count} of ${tabs.widthMm} by ${tabs.thickMm}`,
-        ]
-      : []),
-    ...(side === 'inside' && room > 40
-      ? ['put two screws through it where it is waste, clear of the cutter']
-      : []),
-    ...(link.kind === 'none' && by.through
-      ? [`leave a skin of 0.5 mm under ${by.name} and cut it by hand`]
-      : []),
-    ...(later.some(({ face }) => face === by.face) ? [`cut ${by.name} last in its placing`] : []),
-  ];
 }

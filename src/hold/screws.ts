@@ -5,12 +5,12 @@ import { moved } from '../plane/move.ts';
 import { circleOutline } from '../plane/outline.ts';
 import type { Point } from '../plane/point.ts';
 import { isWithin } from '../plane/stretch-inside.ts';
-import { blankInLayout } from '../setup/place.ts';
+import { blankInLayout, layoutOnBed } from '../setup/place.ts';
 import type { Placing } from '../setup/placing.ts';
 import type { Body } from '../sweep/body.ts';
 import { kerfOf } from './kerf.ts';
 import { holdNumbers } from './numbers.ts';
-import { edgeDistancesMm, sidewaysN, withdrawalFromBoardN } from './screw.ts';
+import { edgeDistancesMm, sidewaysN, withdrawalFromBoardN, withdrawalN } from './screw.ts';
 import { strengthsOf } from './wood.ts';
 
 /** A screw through the waste into the spoilboard, in one placing. */
@@ -34,6 +34,7 @@ export function placedScrews(job: Job, holding: Holding, placing: Placing): read
     const at = blankInLayout(job, placing.mirror, inBlank);
     const threadMm = Math.max(0, screw.lengthMm - job.blank.thickMm);
     const { gravity } = strengthsOf(job.blank.material);
+    const board = boardOf(holding);
     const name = `screw ${k + 1}`;
     return {
       name,
@@ -45,15 +46,53 @@ export function placedScrews(job: Job, holding: Holding, placing: Placing): read
         lowMm: 0,
         highMm: job.blank.thickMm + screw.headHighMm,
       },
-      // The spoilboard is taken as MDF, of 650 kg/m3: an estimate.
-      downN: withdrawalFromBoardN(SPOILBOARD_GRAVITY, screw.shankMm, threadMm, 'face'),
-      sidewaysN: sidewaysN(Math.min(gravity, SPOILBOARD_GRAVITY), screw.shankMm),
-      faults: screwFaults(job, holding.screws, k, screw),
+      downN: board.withdrawalN(screw.shankMm, threadMm),
+      sidewaysN: sidewaysN(Math.min(gravity, board.gravity), screw.shankMm),
+      faults: [
+        ...screwFaults(job, holding.screws, k, screw),
+        ...nearOldHoles(job, at, holding.board.oldHoles),
+      ],
     };
   });
 }
 
+/** MDF of 650 kg/m3, when nobody said what the spoilboard is. An estimate. */
 const SPOILBOARD_GRAVITY = 0.6;
+
+/** How a spoilboard holds screws: solid wood by the Wood Handbook's formula, boards by Eckelman's, plywood as solid wood of its density. */
+function boardOf({ board }: Holding): {
+  readonly gravity: number;
+  readonly withdrawalN: (shankMm: number, threadMm: number) => number;
+} {
+  const { kind, gravity } =
+    board.material === null
+      ? { kind: 'mdf' as const, gravity: SPOILBOARD_GRAVITY }
+      : strengthsOf(board.material);
+  const isBoard = kind === 'mdf' || kind === 'plastic';
+  return {
+    gravity: isBoard ? Math.min(gravity, SPOILBOARD_GRAVITY) : gravity,
+    withdrawalN: (shankMm, threadMm) =>
+      isBoard
+        ? withdrawalFromBoardN(SPOILBOARD_GRAVITY, shankMm, threadMm, 'face')
+        : withdrawalN(gravity, shankMm, threadMm),
+  };
+}
+
+/** A new hole beside an old one breaks into it: on the very same place, or well away. */
+function nearOldHoles(
+  job: Job,
+  at: Point<'layout'>,
+  oldHoles: readonly Point<'bed'>[],
+): readonly string[] {
+  const onBed = layoutOnBed(job, at);
+  return oldHoles.flatMap((hole) => {
+    const apart = Math.hypot(hole.x - onBed.x, hole.y - onBed.y);
+    if (apart < SAME_HOLE_MM || apart >= holdNumbers.holesApartMm) return [];
+    return [
+      `comes ${apart.toFixed(1)} mm beside the old hole at ${hole.x}, ${hole.y} on the bed: put it into that hole, or ${holdNumbers.holesApartMm} mm away`,
+    ];
+  });
+}
 
 function screwFaults(
   job: Job,

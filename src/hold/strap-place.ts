@@ -1,5 +1,5 @@
 import type { Strap } from '../job/holding.ts';
-import type { Job } from '../job/job.ts';
+import type { Bounds } from '../plane/measure.ts';
 import { moved } from '../plane/move.ts';
 import { circleOutline, type Outline } from '../plane/outline.ts';
 import type { Point } from '../plane/point.ts';
@@ -20,7 +20,14 @@ export interface StrapPlace {
   readonly boltToHeelMm: number;
   readonly leastN: number;
   readonly mostN: number;
+  /** The bar, the bolt, and the heel block. */
   readonly bodies: readonly Body[];
+}
+
+/** What straps are laid over, layout frame. */
+export interface Lying {
+  readonly box: Bounds;
+  readonly thickMm: number;
 }
 
 /** A pad bites at least this far; a heel stands on this much of the strap's end. Common practice, mm. */
@@ -28,9 +35,10 @@ const LEAST_BITE_MM = 5;
 const HEEL_MM = 10;
 
 /** Every way to lay a strap from a bolt: over each side that it can reach squarely. */
-export function strapPlaces(job: Job, strap: Strap, bolt: BoltPlace): readonly StrapPlace[] {
-  const { widthMm, heightMm } = job.blank;
-  const { x, y } = bolt.at;
+export function strapPlaces(lying: Lying, strap: Strap, bolt: BoltPlace): readonly StrapPlace[] {
+  const { lowX, lowY, highX, highY } = lying.box;
+  const [widthMm, heightMm] = [highX - lowX, highY - lowY];
+  const [x, y] = [bolt.at.x - lowX, bolt.at.y - lowY];
   const sides = [
     { side: 'near', gapMm: -y, alongMm: x, lengthMm: widthMm },
     { side: 'far', gapMm: y - heightMm, alongMm: x, lengthMm: widthMm },
@@ -42,7 +50,7 @@ export function strapPlaces(job: Job, strap: Strap, bolt: BoltPlace): readonly S
     const head = boltSizes[strap.thread].headMm / 2;
     if (gapMm < head || alongMm < half || alongMm > lengthMm - half) return [];
     const biteMm = biteOf(strap, gapMm);
-    return biteMm === null ? [] : [laid(job, strap, bolt, side, gapMm, biteMm)];
+    return biteMm === null ? [] : [laid(lying.thickMm, strap, bolt, side, gapMm, biteMm)];
   });
 }
 
@@ -53,14 +61,13 @@ function biteOf({ slotMm, padMm }: Strap, gapMm: number): number | null {
 }
 
 function laid(
-  job: Job,
+  thickMm: number,
   strap: Strap,
   bolt: BoltPlace,
   side: StrapPlace['side'],
   gapMm: number,
   biteMm: number,
 ): StrapPlace {
-  const { thickMm } = job.blank;
   const padLong = Math.min(strap.padMm[1], biteMm);
   const noseMm = gapMm + biteMm;
   const boltToWorkMm = noseMm - padLong / 2;
@@ -93,12 +100,23 @@ function laid(
     boltToHeelMm,
     ...strapForceN({ torqueNm: strap.torqueNm, boltMm: diameterMm, boltToWorkMm, boltToHeelMm }),
     bodies: [
-      { name, outline: wound(box(noseMm - strap.lengthMm, noseMm)), lowMm: 0, highMm: topMm },
+      {
+        name,
+        outline: wound(box(noseMm - strap.lengthMm, noseMm)),
+        lowMm: thickMm,
+        highMm: topMm,
+      },
       {
         name: `the bolt of ${name}`,
         outline: moved<'layout'>(circleOutline<'layout'>(headMm / 2, 0.05), bolt.at),
         lowMm: 0,
         highMm: topMm + stackMm,
+      },
+      {
+        name: `the heel of ${name}`,
+        outline: wound(box(noseMm - strap.lengthMm, noseMm - strap.lengthMm + HEEL_MM)),
+        lowMm: 0,
+        highMm: thickMm,
       },
     ],
   };

@@ -1,8 +1,6 @@
 import type { Holding } from '../job/holding.ts';
-import type { Job } from '../job/job.ts';
 import type { Bounds } from '../plane/measure.ts';
 import type { Point } from '../plane/point.ts';
-import type { Placing } from '../setup/placing.ts';
 import { gripOf, type Balance, type Contact, type Load, type Vector } from './grip.ts';
 import { holdNumbers } from './numbers.ts';
 
@@ -113,19 +111,21 @@ function inSpace({ presses, ties, stops, support, friction }: Held): readonly Co
       mostN: Infinity,
       friction,
     })),
-    ...stops.map(({ at, normal }): Contact => ({
-      kind: 'push',
-      at,
-      normal,
-      mostN: Infinity,
-      friction: 0,
-    })),
+    ...stops.map(faceOf),
     ...ties.flatMap(({ at, sidewaysN, downN }): Contact[] => [
       { kind: 'shear', at, mostN: sidewaysN },
       { kind: 'push', at, normal: [0, 0, -1], mostN: downN, friction: 0 },
     ]),
   ];
 }
+
+const faceOf = ({ at, normal }: Held['stops'][number]): Contact => ({
+  kind: 'push',
+  at,
+  normal,
+  mostN: Infinity,
+  friction: 0,
+});
 
 /** Friction under each press alone, less what lifting takes off it. */
 function inPlane({ presses, ties, stops, friction }: Held, liftN: number): readonly Contact[] {
@@ -138,29 +138,9 @@ function inPlane({ presses, ties, stops, friction }: Held, liftN: number): reado
       at,
       mostN: friction * newtons * left,
     })),
-    ...stops.map(({ at, normal }): Contact => ({
-      kind: 'push',
-      at,
-      normal,
-      mostN: Infinity,
-      friction: 0,
-    })),
+    ...stops.map(faceOf),
     ...ties.map(({ at, sidewaysN }): Contact => ({ kind: 'shear', at, mostN: sidewaysN })),
   ];
-}
-
-/** Stops as contacts at half thickness: they push into the blank and never pull. */
-export function stopContacts(job: Job, { contacts }: Placing): Held['stops'] {
-  const { widthMm, heightMm, thickMm } = job.blank;
-  return contacts.map(({ at, face }) => {
-    const alongX = Math.min(at.x, widthMm - at.x);
-    const alongY = Math.min(at.y, heightMm - at.y);
-    const isSide = alongX === alongY ? face === 'side' : alongX < alongY;
-    const normal: Vector = isSide
-      ? [at.x < widthMm / 2 ? 1 : -1, 0, 0]
-      : [0, at.y < heightMm / 2 ? 1 : -1, 0];
-    return { at: [at.x, at.y, thickMm / 2], normal };
-  });
 }
 
 /** Friction that the job states, or ours. */

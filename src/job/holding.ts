@@ -20,6 +20,7 @@ export interface Holding {
   readonly hasFiller: boolean;
   readonly straps: readonly Strap[];
   readonly screw: ScrewKind | null;
+  readonly board: Board;
   readonly tracks: readonly Track[];
   /** Screws that hold the spoilboard down. */
   readonly boardScrews: readonly Point<'bed'>[];
@@ -68,6 +69,14 @@ export interface Strap {
   readonly heightMm: number;
   readonly thread: Thread;
   readonly torqueNm: number;
+}
+
+/** The spoilboard as screws see it. */
+export interface Board {
+  /** Null: nobody said; taken as MDF. */
+  readonly material: string | null;
+  /** Holes that earlier jobs left in it, on the bed. */
+  readonly oldHoles: readonly Point<'bed'>[];
 }
 
 export type Thread = 'M4' | 'M5' | 'M6' | 'M8';

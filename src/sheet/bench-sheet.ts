@@ -3,13 +3,15 @@ import { cautions } from './cautions.ts';
 import { checkSteps } from './check-steps.ts';
 import { learnSteps } from './dial-in-steps.ts';
 import { heightsTable } from './heights-table.ts';
+import { holdSection } from './hold-section.ts';
+import { holdSteps } from './hold-steps.ts';
 import type { Html } from './html.ts';
 import { markup } from './html.ts';
 import { keyList } from './key-list.ts';
 import { wayOf } from './locating/way-of.ts';
 import type { Way } from './locating/way.ts';
 import { needSection } from './need-section.ts';
-import { PAGE_STYLE } from './page-style.ts';
+import { pageOf } from './page.ts';
 import { placingDrawing } from './placing-drawing.ts';
 import { placingSteps } from './placing-steps.ts';
 import { inOrder } from './places.ts';
@@ -25,19 +27,9 @@ import { countText } from './words.ts';
 export function benchSheet(input: SheetInput): string {
   const { job, prediction } = input;
   const way = wayOf(input);
-  const page = markup`<!doctype html>
-    <html lang="en">
-      <head>
-        <meta charset="utf-8"/>
-        <meta name="viewport" content="width=device-width, initial-scale=1"/>
-        <title>Bench sheet: ${job.name}</title>
-        <style>
-          ${PAGE_STYLE}
-        </style>
-      </head>
-      <body>
-        <main>
-          <header>
+  return pageOf(
+    `Bench sheet: ${job.name}`,
+    markup`<header>
             <p class="kind">Bench sheet</p>
             <h1>${job.name}</h1>
             <p class="verdict">${verdictLine(prediction, job.goodEnoughShare, job.shop.units)}</p>
@@ -59,19 +51,16 @@ export function benchSheet(input: SheetInput): string {
             <h2>${way.heights.title}</h2>
             <p>
               How close each thing that moves with the cutter comes to ${way.heights.tells}, at its lowest.
-              Clamps are not in this table.
+              ${input.hold.plan === null ? 'Clamps are not in this table.' : 'Clamps are under “Holding down”.'}
             </p>
             ${heightsTable(job, way.heights.column, input.clearances)}
           </section>
-          ${work(input, way)}
+          ${holdSection(job, input.hold)} ${work(input, way)}
           <footer>
             Made by Flipwright ${input.version} from the job “${job.name}” and the shop
             “${job.shop.name}”: ${countText(prediction.trials)} trials, seed ${prediction.seed}.
-          </footer>
-        </main>
-      </body>
-    </html> `;
-  return page.html;
+          </footer>`,
+  );
 }
 
 function pictures(input: SheetInput, way: Way): Html {
@@ -106,12 +95,27 @@ function work(input: SheetInput, way: Way): Html {
     { title: 'Prepare', steps: prepareSteps(job, way) },
     {
       title: `First placing: ${first.faceUp} up`,
-      steps: placingSteps(job, first, way.in(first), next),
+      steps: placingSteps(
+        job,
+        first,
+        way.in(first),
+        next,
+        holdSteps(job, input.hold, first.faceUp),
+      ),
     },
     { title: 'Turn over', steps: turnSteps(input, way) },
     {
       title: `Second placing: ${second.faceUp} up`,
-      steps: [...placingSteps(job, second, way.in(second), null), ...way.next],
+      steps: [
+        ...placingSteps(
+          job,
+          second,
+          way.in(second),
+          null,
+          holdSteps(job, input.hold, second.faceUp),
+        ),
+        ...way.next,
+      ],
     },
     { title: 'Check the part', steps: [...checkSteps(job, prediction), ...learnSteps(job)] },
   ];

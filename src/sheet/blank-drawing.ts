@@ -9,7 +9,7 @@ import { onPaper } from './field.ts';
 import type { Html } from './html.ts';
 import { markup, joined } from './html.ts';
 import type { Box } from './label-room.ts';
-import { partOf, pieceOf, type Piece } from './locating/piece.ts';
+import { partOf, pieceOf, type Piece } from '../sweep/piece.ts';
 import { inLayout } from './places.ts';
 import type { Spot } from './svg.ts';
 import { INK, dot, pointsText } from './svg.ts';

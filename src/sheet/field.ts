@@ -2,7 +2,7 @@ import type { Job } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
 import type { Placing } from '../setup/placing.ts';
 import type { Box } from './label-room.ts';
-import { pieceOf, type Piece } from './locating/piece.ts';
+import { pieceOf, type Piece } from '../sweep/piece.ts';
 import type { Spot } from './svg.ts';
 import { touchPlaces } from './touch-places.ts';
 

@@ -1,11 +1,30 @@
 import type { Refused } from '../hold/candidates.ts';
-import type { PlacingPlan } from '../hold/plan.ts';
-import type { Units } from '../job/job.ts';
+import { isBlankGood, type PlacingPlan } from '../hold/placing-plan.ts';
+import type { Job, Units } from '../job/job.ts';
+import { changeWords } from './hold-change-words.ts';
 import type { HoldLine } from './hold-words.ts';
 import { lengthText } from './words.ts';
 
-/** When straps alone do not hold: what is in their way, and what would make room. */
-export function blockedLines(plan: PlacingPlan, units: Units): readonly HoldLine[] {
+/** When the blank is not held or something is struck: what is in the way of straps, and what would make room. */
+export function blockedLines(job: Job, plan: PlacingPlan): readonly HoldLine[] {
+  const { remedies } = plan;
+  const why = whyBlocked(plan, job.shop.units);
+  if (isBlankGood(plan)) return why;
+  return [
+    ...why,
+    remedies.length > 0
+      ? {
+          kind: 'plain',
+          text: `what would do, each planned anew and found good: ${remedies.map((one) => changeWords(job, one)).join('; or ')}`,
+        }
+      : {
+          kind: 'plain',
+          text: 'no single change that was tried makes it good, nor the pairs of changes: choose a larger blank, other places for its cuts, or another way to locate it',
+        },
+  ];
+}
+
+function whyBlocked(plan: PlacingPlan, units: Units): readonly HoldLine[] {
   const { candidates, verdict, layout, screws } = plan;
   if (verdict?.isHeld !== false) return [];
   const { refused, free, outOfReachCount } = candidates;
@@ -25,10 +44,10 @@ export function blockedLines(plan: PlacingPlan, units: Units): readonly HoldLine
     );
   else lines.push('the straps that can lie do not hold it');
   lines.push(...struckLines(refused, units), ...hollowLines(refused), ...standingLines(refused));
+  const beside = refused.filter(({ because }) => because.kind === 'beside').length;
+  if (beside > 0) lines.push(`${beside} straps would come down beside the part`);
   if (free.length + refused.length < outOfReachCount)
-    lines.push(
-      `${outOfReachCount} bolts are under the blank or out of a strap’s reach: move the blank on the bed (on-bed), or add straps with longer slots`,
-    );
+    lines.push(`${outOfReachCount} bolts are under the blank or out of a strap’s reach`);
   return lines.map((text) => ({ kind: 'bad', text }));
 }
 
@@ -40,14 +59,7 @@ function struckLines(refused: readonly Refused[], units: Units): readonly string
   return [...new Set(struck.map(({ what }) => what))].map((what) => {
     const own = struck.filter((clash) => clash.what === what);
     const least = own.reduce((low, clash) => (clash.shortMm < low.shortMm ? clash : low));
-    const by = lengthText(least.shortMm, units);
-    const remedy =
-      what === 'cutter'
-        ? `a blank that reaches further beyond the cut, or straps ${by} lower`
-        : what === 'dust shoe'
-          ? `the shoe taken off or ${by} higher, or straps that much lower`
-          : `the cutter ${by} further out of the collet, or straps that much lower`;
-    return `${own.length} places are passed too low by the ${what}, at best by ${by}; what would make room: ${remedy}`;
+    return `${own.length} places for straps are passed too low by the ${what}, at best by ${lengthText(least.shortMm, units)}`;
   });
 }
 
@@ -57,9 +69,7 @@ function hollowLines(refused: readonly Refused[]): readonly string[] {
   );
   if (features.length === 0) return [];
   const names = [...new Set(features)].join(', ');
-  return [
-    `${features.length} places lie over ${names}, without solid wood down to the bed; what would make room: a filler in the pocket (hold: filler: yes), or a wider border`,
-  ];
+  return [`${features.length} places lie over ${names}, without solid wood down to the bed`];
 }
 
 function standingLines(refused: readonly Refused[]): readonly string[] {
@@ -67,7 +77,5 @@ function standingLines(refused: readonly Refused[]): readonly string[] {
     because.kind === 'in-the-way' ? [because.body] : [],
   );
   if (bodies.length === 0) return [];
-  return [
-    `${bodies.length} places are taken by ${[...new Set(bodies)].join(', ')}; what would make room: bolts further from it`,
-  ];
+  return [`${bodies.length} places are taken by ${[...new Set(bodies)].join(', ')}`];
 }

@@ -1,16 +1,16 @@
-import type { PlacingPlan } from '../hold/plan.ts';
+import type { PlacingPlan } from '../hold/placing-plan.ts';
 import type { StrapPlace } from '../hold/strap-place.ts';
 import type { Job } from '../job/job.ts';
 import { boundsOf } from '../plane/measure.ts';
 import type { Outline } from '../plane/outline.ts';
-import { axisWays } from '../sweep/axis.ts';
-import { overheadOf } from '../sweep/overhead.ts';
+import { pieceOf } from '../sweep/piece.ts';
 import { blankDrawing } from './blank-drawing.ts';
 import { onPaper, type Field } from './field.ts';
+import { shoeDrawing, sweptDrawing } from './hold-paths.ts';
 import type { Html } from './html.ts';
 import { joined, markup } from './html.ts';
 import { inLayout } from './places.ts';
-import { ACCENT, FAINT, INK, arrow, dot, drawing, pointsText, textAt } from './svg.ts';
+import { FAINT, INK, arrow, dot, drawing, pointsText, textAt } from './svg.ts';
 
 const PAPER_MM = 186;
 const MARGIN_MM = 6;
@@ -20,34 +20,32 @@ const STRUCK = '#b3261e';
 /** One placing's plan from above: what is swept, clamps and screws, pieces that come free, clashes, the worst pull. */
 export function holdDrawing(job: Job, plan: PlacingPlan): Html {
   const field = fieldOf(job, plan);
-  const height = field.box.height + 8;
   return drawing(
     `holding down, ${plan.placing.faceUp} up, from above`,
     PAPER_MM,
-    height,
+    field.box.height,
     joined([
       markup`<rect x="0" y="0" width="${PAPER_MM}" height="${dot(field.box.height)}" fill="#f1f0ec"/>`,
       blankDrawing(job, plan.placing, field),
       ...freed(job, plan, field),
-      ...swept(job, plan, field),
+      ...sweptDrawing(job, plan, field),
       ...plan.standing.map(({ outline }) => polygon(outline, field, '#c9c5bb', INK, 0.3)),
-      ...(plan.layout?.straps ?? []).map((strap) => strapDrawing(strap, field)),
+      ...(plan.layout?.straps ?? []).map((strap) => strapDrawing(job, strap, field)),
       ...plan.clashes.map(({ at }) => cross(onPaper(field, at))),
+      ...shoeDrawing(job, plan, field),
       worstPull(plan, field),
-      textAt(
-        { x: 0, y: height - 2 },
-        `from above, 1 : ${field.reduction}; tinted: where cutter, nut and spindle come`,
-        { sizeMm: 3.5, fill: FAINT },
-      ),
     ]),
   );
 }
 
-function fieldOf(job: Job, { standing, layout }: PlacingPlan): Field {
+/** What is to be seen on it, and its scale. */
+export const holdCaption = (job: Job, plan: PlacingPlan): string =>
+  `From above, 1 : ${fieldOf(job, plan).reduction}. Tinted: where cutter, nut and spindle come; dotted: the dust shoe; dashed in red: a piece that nothing holds; crosses: clashes; arrow: where and how the cutter pulls worst. Figures at bolts: their place from the near-left corner of the bed.`;
+
+function fieldOf(job: Job, { placing, standing, layout }: PlacingPlan): Field {
   const bodies = [...standing, ...(layout?.straps ?? []).flatMap((strap) => strap.bodies)];
   const box = boundsOf([
-    { x: 0, y: 0 },
-    { x: job.blank.widthMm, y: job.blank.heightMm },
+    ...pieceOf(job, placing).outline,
     ...bodies.flatMap(({ outline }) => outline),
   ]);
   const room = PAPER_MM - 2 * MARGIN_MM;
@@ -75,22 +73,6 @@ function polygon(
   return markup`<polygon points="${pointsText(spots)}" fill="${fill}" stroke="${stroke}" stroke-width="${width}" stroke-linejoin="round"/>`;
 }
 
-/** The axis' way drawn as wide as each thing that goes along with it. */
-function swept(job: Job, { placing }: PlacingPlan, field: Field): Html[] {
-  return axisWays(job, placing).flatMap((way) =>
-    overheadOf(job, way.feature.cutter).flatMap(({ plan, what }) => {
-      if (plan.kind !== 'disc') return [];
-      const width = dot((2 * plan.radiusMm) / field.reduction);
-      const opacity = what === 'cutter' ? 0.28 : 0.06;
-      return way.outlines.map((outline) => {
-        const spots = outline.map((p) => onPaper(field, p));
-        const fill = way.kind === 'all-over' ? ACCENT : 'none';
-        return markup`<g opacity="${opacity}"><polygon points="${pointsText(spots)}" fill="${fill}" stroke="${ACCENT}" stroke-width="${width}" stroke-linejoin="round" stroke-linecap="round"/></g>`;
-      });
-    }),
-  );
-}
-
 function freed(job: Job, { pieces, placing }: PlacingPlan, field: Field): Html[] {
   return pieces
     .filter(({ piece, isHeld }) => piece.side === 'inside' || !isHeld)
@@ -104,7 +86,11 @@ function freed(job: Job, { pieces, placing }: PlacingPlan, field: Field): Html[]
     });
 }
 
-function strapDrawing({ bodies, pad, bolt, padAt }: StrapPlace, field: Field): Html {
+function strapDrawing(
+  job: Job,
+  { bodies, pad, bolt, padAt, side }: StrapPlace,
+  field: Field,
+): Html {
   const [bar, head] = bodies;
   const at = onPaper(field, bolt.at);
   const middle = onPaper(field, padAt);
@@ -114,8 +100,16 @@ function strapDrawing({ bodies, pad, bolt, padAt }: StrapPlace, field: Field): H
     polygon(head!.outline, field, '#d9d9d9', INK, 0.4),
     markup`<circle cx="${dot(at.x)}" cy="${dot(at.y)}" r="0.6" fill="${INK}"/>`,
     textAt({ x: middle.x, y: middle.y + 1.2 }, '↓', { sizeMm: 3.5, weight: 700, anchor: 'middle' }),
+    side === 'near' || side === 'far'
+      ? textAt({ x: at.x + 5.5, y: at.y + 1 }, boltText(job, bolt), { sizeMm: 3 })
+      : textAt({ x: at.x, y: at.y + 7.2 }, boltText(job, bolt), { sizeMm: 3, anchor: 'middle' }),
   ]);
 }
+
+const boltText = ({ shop }: Job, { onBed }: StrapPlace['bolt']): string =>
+  [onBed.x, onBed.y]
+    .map((mm) => (shop.units === 'inch' ? (mm / 25.4).toFixed(2) : `${Math.round(mm)}`))
+    .join(', ');
 
 function cross({ x, y }: { readonly x: number; readonly y: number }): Html {
   return markup`<g stroke="${STRUCK}" stroke-width="1"><line x1="${dot(x - 2.5)}" y1="${dot(y - 2.5)}" x2="${dot(x + 2.5)}" y2="${dot(y + 2.5)}"/><line x1="${dot(x - 2.5)}" y1="${dot(y + 2.5)}" x2="${dot(x + 2.5)}" y2="${dot(y - 2.5)}"/></g>`;

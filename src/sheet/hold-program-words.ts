@@ -1,5 +1,6 @@
 import { unreachable } from '../num/invariant.ts';
-import type { CheckedProgram, PlacingPlan } from '../hold/plan.ts';
+import { tooDeepMm, type CheckedProgram } from '../hold/checked-program.ts';
+import type { PlacingPlan } from '../hold/placing-plan.ts';
 import type { Job, Units } from '../job/job.ts';
 import type { ProgramFit } from '../sweep/program-against-job.ts';
 import type { HoldLine } from './hold-words.ts';
@@ -31,7 +32,6 @@ function headLine({ file, program, fit }: CheckedProgram): HoldLine {
 function fitLines(job: Job, fit: ProgramFit, file: string): readonly HoldLine[] {
   const { units } = job.shop;
   const against = againstLine(fit, file, units);
-  const deeper = fit.deepestMm - fit.deepestWantedMm;
   return [
     against,
     ...(fit.missed.length > 0 ? [bad(`${file} leaves out ${fit.missed.join(', ')}`)] : []),
@@ -42,7 +42,7 @@ function fitLines(job: Job, fit: ProgramFit, file: string): readonly HoldLine[] 
           ),
         ]
       : []),
-    ...(deeper > DEEPER_MM
+    ...(tooDeepMm(fit) > 0
       ? [
           bad(
             `${file} cuts ${lengthText(fit.deepestMm, units)} deep, and the job at most ${lengthText(fit.deepestWantedMm, units)}`,
@@ -51,9 +51,6 @@ function fitLines(job: Job, fit: ProgramFit, file: string): readonly HoldLine[] 
       : []),
   ];
 }
-
-/** A through cut goes a little into the spoilboard, mm. Common practice, no source. */
-const DEEPER_MM = 1;
 
 const bad = (text: string): HoldLine => ({ kind: 'bad', text });
 const plain = (text: string): HoldLine => ({ kind: 'plain', text });

@@ -1,6 +1,9 @@
 import type { Job, Units } from '../job/job.ts';
 import { holdNumbers } from '../hold/numbers.ts';
-import { isGood, type HoldPlan, type PlacingPlan } from '../hold/plan.ts';
+import type { HoldPlan } from '../hold/plan.ts';
+import { isGood, type PlacingPlan } from '../hold/placing-plan.ts';
+import { pieceOf } from '../sweep/piece.ts';
+import { changeWords } from './hold-change-words.ts';
 import { clashWords } from './hold-clash-words.ts';
 import { blockedLines } from './hold-blocked-words.ts';
 import { programLines } from './hold-program-words.ts';
@@ -31,11 +34,12 @@ export function holdLines(job: Job, plan: PlacingPlan): readonly HoldLine[] {
     ...programLines(job, plan),
     forceLine(plan),
     ...clampLines(plan, units),
-    ...blockedLines(plan, units),
-    ...gripLines(plan, units),
-    ...plan.crush.map((crush) =>
+    ...blockedLines(job, plan),
+    ...gripLines(job, plan),
+    ...crushLines(plan),
+    ...plan.webs.map(({ cut, over, thickMm, factor }) =>
       plain(
-        `${crush.strap.bodies[0]!.name} may press ${crush.pressure.toFixed(1)} N/mm2 and dent the wood, which bears ${crush.bears.toFixed(1)}: put a block under its pad, or tighten to ${crush.gentleTorqueNm.toFixed(1)} Nm and plan again`,
+        `${lengthText(thickMm, units)} are left between ${cut} and ${over} underneath, and bear only ${timesText(factor)} the cutter’s push (an estimate): lay a filler there (hold: filler: yes), and take light last passes`,
       ),
     ),
     ...plan.screws.flatMap(({ name, faults }) => faults.map((fault) => bad(`${name} ${fault}`))),
@@ -45,7 +49,7 @@ export function holdLines(job: Job, plan: PlacingPlan): readonly HoldLine[] {
         `the ${axis} axis would go from ${lengthText(fromMm, units)} to ${lengthText(toMm, units)} ${kind === 'size' ? 'and' : 'on the bed, and, if it begins at the bed’s near-left corner,'} travels ${lengthText(travelMm, units)}`,
       ),
     ),
-    ...pieceLines(plan),
+    ...pieceLines(job, plan),
   ];
 }
 
@@ -73,11 +77,13 @@ function clampLines({ layout }: PlacingPlan, units: Units): readonly HoldLine[] 
   );
 }
 
-function gripLines({ verdict, layout }: PlacingPlan, units: Units): readonly HoldLine[] {
+function gripLines(job: Job, { verdict, layout, placing }: PlacingPlan): readonly HoldLine[] {
+  const { units } = job.shop;
+  const { name, box } = pieceOf(job, placing);
   if (verdict === null) return [];
   const { factor, neededFactor, isHeld, worst } = verdict;
-  if (factor === 0) return [bad('nothing holds the blank against the cutter')];
-  const where = `at ${lengthText(worst.at.x, units)}, ${lengthText(worst.at.y, units)} from the blank’s near-left corner, pulled towards ${Math.round((worst.pullsRad * 180) / Math.PI)} degrees, it ${worst.gives} first`;
+  if (factor === 0) return [bad(`nothing holds the ${name} against the cutter`)];
+  const where = `at ${lengthText(worst.at.x - box.lowX, units)}, ${lengthText(worst.at.y - box.lowY, units)} from the near-left corner of the ${name}, pulled towards ${Math.round((worst.pullsRad * 180) / Math.PI)} degrees, it ${worst.gives} first`;
   const chosen =
     layout === null
       ? ''
@@ -105,18 +111,39 @@ function clashLines(plan: PlacingPlan, units: Units): readonly HoldLine[] {
   ];
 }
 
-function pieceLines({ pieces }: PlacingPlan): readonly HoldLine[] {
-  return pieces.map(({ piece, by, verdict, isHeld, remedies }) => {
-    const name = `${piece.name} comes free when ${piece.by.name} is cut`;
+function pieceLines(job: Job, { pieces }: PlacingPlan): readonly HoldLine[] {
+  return pieces.map(({ piece, freed, by, verdict, isHeld, remedies }) => {
+    const name =
+      freed === 'now'
+        ? `${piece.name} comes free when ${piece.by.name} is cut`
+        : `${piece.name} is free since ${piece.by.name} was cut, and is cut at again`;
     const holds = by.length === 0 ? 'nothing holds it' : `held by ${by.join(', ')}`;
     const times =
       verdict === null
         ? ''
         : `, ${timesText(verdict.factor)} its force, ${verdict.neededFactor} wanted`;
     if (isHeld) return plain(`${name}: ${holds}${times}`);
-    const advice = remedies.length === 0 ? 'put a clamp on it' : remedies.join('; or ');
-    return bad(`${name}: ${holds}${times}. It can be thrown: ${advice}`);
+    const advice = remedies.map((one) => changeWords(job, one)).join('; or ');
+    return bad(
+      `${name}: ${holds}${times}. It can be thrown${advice === '' ? '' : `. What would hold it, planned anew and found good: ${advice}`}`,
+    );
   });
+}
+
+/** Pads that dent the wood; what gentler bolts hold is said once. */
+function crushLines({ crush, gentle }: PlacingPlan): readonly HoldLine[] {
+  if (crush.length === 0) return [];
+  const each = crush.map(
+    ({ strap, pressure, bears, gentleTorqueNm }) =>
+      `${strap.bodies[0]!.name} may press ${pressure.toFixed(1)} N/mm2, and the wood bears ${bears.toFixed(1)} (${gentleTorqueNm.toFixed(1)} Nm would not dent it)`,
+  );
+  const then =
+    gentle === null
+      ? ''
+      : gentle.isHeld
+        ? `; at those torques it still holds ${timesText(gentle.factor)} the cutter’s force`
+        : `; at those torques it would hold only ${timesText(gentle.factor)} the cutter’s force`;
+  return [plain(`put a hard block under the pads, or tighten less: ${each.join('; ')}${then}`)];
 }
 
 const newtons = (value: number): string => `${Math.round(value)} N`;

@@ -2,7 +2,8 @@ import { layoutOnBed } from '../setup/place.ts';
 import type { Job } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
 import type { Placing } from '../setup/placing.ts';
-import { cornerIn, pieceOf, type Piece } from './locating/piece.ts';
+import { cornerIn } from './locating/piece.ts';
+import { pieceOf, type Piece } from '../sweep/piece.ts';
 import { lengthText } from './words.ts';
 
 /** Where a placing's zero is: `the near-left corner of the blank`, `the middle of the blank`, or how far from its sides. */

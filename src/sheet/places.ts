@@ -3,7 +3,8 @@ import type { Point } from '../plane/point.ts';
 import type { Placing, Side } from '../setup/placing.ts';
 import { blankInLayout } from '../setup/place.ts';
 import type { Placings } from '../sweep/clearances.ts';
-import { cornerIn, markOn, pieceOf } from './locating/piece.ts';
+import { cornerIn, markOn } from './locating/piece.ts';
+import { pieceOf } from '../sweep/piece.ts';
 
 /** The placing in which `face` is up. */
 export function placingOf(placings: Placings, face: Face): Placing {

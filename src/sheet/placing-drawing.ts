@@ -8,7 +8,7 @@ import { fieldFor, onPaper } from './field.ts';
 import type { Html } from './html.ts';
 import { markup, joined } from './html.ts';
 import { scaleBar } from './scale-bar.ts';
-import { pieceOf } from './locating/piece.ts';
+import { pieceOf } from '../sweep/piece.ts';
 import type { Located } from './locating/way.ts';
 import { sideWords } from './side-words.ts';
 import { FAINT, INK, arrow, dot, drawing, textAt, textUp } from './svg.ts';

@@ -3,7 +3,8 @@ import type { Placing } from '../setup/placing.ts';
 import { cutSteps } from './cut-steps.ts';
 import { dialInSteps } from './dial-in-steps.ts';
 import { markup } from './html.ts';
-import { markOn, pieceOf } from './locating/piece.ts';
+import { markOn } from './locating/piece.ts';
+import { pieceOf } from '../sweep/piece.ts';
 import type { Located } from './locating/way.ts';
 import { programWords } from './place-words.ts';
 import { markCorner } from './places.ts';
@@ -20,6 +21,7 @@ export function placingSteps(
   placing: Placing,
   located: Located,
   next: Zero | null,
+  holding: readonly Step[],
 ): Step[] {
   const zero = zeroOf(job, placing);
   const isFirst = placing.order === 'first';
@@ -28,6 +30,7 @@ export function placingSteps(
     ...zeroBeforeLaying(job, placing, zero.xy),
     ...zBeforeLaying(job, placing, located, zero),
     ...located.laying,
+    ...holding,
     ...zeroAfterLaying(job, placing, located, zero.xy),
     ...(isFirst ? noteZero(job, next) : dialInSteps(job)),
     checkMark(job, placing),

@@ -1,6 +1,7 @@
 import type { Cutter, Job, Units } from '../job/job.ts';
 import { markup } from './html.ts';
-import { markedCorner, partOf } from './locating/piece.ts';
+import { markedCorner } from './locating/piece.ts';
+import { partOf } from '../sweep/piece.ts';
 import type { Way } from './locating/way.ts';
 import type { Step } from './step.ts';
 import { step } from './step.ts';

@@ -1,4 +1,5 @@
 import type { Job, StopsJob } from '../job/job.ts';
+import type { HoldPlan } from '../hold/plan.ts';
 import type { StopPart } from '../jig/stop-part.ts';
 import type { Prediction } from '../stackup/prediction.ts';
 import type { Clearance } from '../sweep/clearance.ts';
@@ -24,10 +25,12 @@ export interface BedInput extends Told {
   readonly job: Exclude<Job, StopsJob>;
 }
 
-interface Told {
+export interface Told {
   readonly placings: Placings;
   readonly prediction: Prediction;
   readonly clearances: readonly Clearance[];
+  /** How it is held down, and what that could not take into account; null when it was not planned. */
+  readonly hold: { readonly plan: HoldPlan | null; readonly notes: readonly string[] };
   /** Of the program that made the sheet. */
   readonly version: string;
 }

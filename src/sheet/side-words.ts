@@ -1,6 +1,6 @@
 import type { Job } from '../job/job.ts';
 import type { Placing, Side } from '../setup/placing.ts';
-import { pieceOf } from './locating/piece.ts';
+import { pieceOf } from '../sweep/piece.ts';
 import type { Located } from './locating/way.ts';
 import { edgeOn } from './places.ts';
 

@@ -2,7 +2,7 @@ import type { Job, Zero } from '../job/job.ts';
 import { unreachable } from '../num/invariant.ts';
 import type { Point } from '../plane/point.ts';
 import type { Placing } from '../setup/placing.ts';
-import { pieceOf } from './locating/piece.ts';
+import { pieceOf } from '../sweep/piece.ts';
 
 /** Where the machine touches something to find a zero. */
 export interface TouchPlace {

@@ -4,7 +4,7 @@ import type { Placing } from '../setup/placing.ts';
 import type { Html } from './html.ts';
 import { markup, joined } from './html.ts';
 import { boxAround } from './label-room.ts';
-import { pieceOf } from './locating/piece.ts';
+import { pieceOf } from '../sweep/piece.ts';
 import type { Way } from './locating/way.ts';
 import { inOrder, markCorner } from './places.ts';
 import type { Placings } from '../sweep/clearances.ts';

@@ -2,7 +2,7 @@ import type { ZeroXy } from '../job/job.ts';
 import { unreachable } from '../num/invariant.ts';
 import type { Html } from './html.ts';
 import { markup } from './html.ts';
-import { pieceOf } from './locating/piece.ts';
+import { pieceOf } from '../sweep/piece.ts';
 import type { Way } from './locating/way.ts';
 import { inOrder, markCorner } from './places.ts';
 import type { SheetInput } from './sheet-input.ts';

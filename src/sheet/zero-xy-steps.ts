@@ -6,7 +6,7 @@ import type { Html } from './html.ts';
 import { markup } from './html.ts';
 import type { Laid } from './place-words.ts';
 import { fromLeftWords, fromNearWords, zeroWords } from './place-words.ts';
-import { pieceOf } from './locating/piece.ts';
+import { pieceOf } from '../sweep/piece.ts';
 import { sideStopName } from './locating/stops/side-stop.ts';
 import type { Located } from './locating/way.ts';
 import type { Step } from './step.ts';

@@ -7,7 +7,7 @@ import { outlineOf } from '../sweep/feature-outline.ts';
 import { cutsOf } from './cut-steps.ts';
 import type { Html } from './html.ts';
 import { markup } from './html.ts';
-import { pieceOf } from './locating/piece.ts';
+import { pieceOf } from '../sweep/piece.ts';
 import type { Located } from './locating/way.ts';
 import { isUnder, machineWords, onBedWords, programWords, zeroWords } from './place-words.ts';
 import { inLayout } from './places.ts';

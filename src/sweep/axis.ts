@@ -3,6 +3,9 @@ import type { Feature, Job } from '../job/job.ts';
 import { invariant, unreachable } from '../num/invariant.ts';
 import { limitsOf } from '../num/spread-of.ts';
 import { grown } from '../plane/clip.ts';
+import { doMeet } from '../plane/meet.ts';
+import { boundsOf } from '../plane/measure.ts';
+import { isWithin } from '../plane/stretch-inside.ts';
 import { betweenEdgesMm, betweenOutlinesMm, toOutlineMm } from '../plane/distance.ts';
 import { mapped } from '../plane/move.ts';
 import type { Outline } from '../plane/outline.ts';
@@ -60,6 +63,19 @@ export function axisDistanceMm(way: AxisWay, outline: Outline<'layout'>): number
     default:
       return unreachable(way.kind);
   }
+}
+
+/** Whether the axis comes over a filled outline, or touches it. */
+export function comesOver(way: AxisWay, outline: Outline<'layout'>): boolean {
+  const box = boundsOf(outline);
+  return way.outlines.some((own) => {
+    const its = boundsOf(own);
+    if (its.lowX > box.highX || its.highX < box.lowX) return false;
+    if (its.lowY > box.highY || its.highY < box.lowY) return false;
+    if (isWithin(own[0]!, [outline])) return true;
+    if (way.kind === 'all-over' && isWithin(outline[0]!, [own])) return true;
+    return doMeet(own, outline);
+  });
 }
 
 function visited(feature: Feature): readonly Outline<'blank'>[] {

@@ -2,7 +2,7 @@ import type { Job } from '../job/job.ts';
 import type { Outline } from '../plane/outline.ts';
 import type { Point } from '../plane/point.ts';
 import type { Placing } from '../setup/placing.ts';
-import { axisDistanceMm, axisWays, type AxisWay } from './axis.ts';
+import { axisDistanceMm, axisWays, comesOver, type AxisWay } from './axis.ts';
 import type { Body } from './body.ts';
 import type { Clash, Margin } from './clash.ts';
 import { obstacleOf, type Obstacle } from './obstacle.ts';
@@ -61,10 +61,9 @@ function clashOf(
   const shortMm = body.highMm + margin.overMm - heightMm;
   if (shortMm <= 0) return null;
   const { near, strikes } = obstacles(thing);
-  const over = near.find((outline) => axisDistanceMm(way, outline) === 0);
+  const over = near.find((outline) => comesOver(way, outline));
   if (over === undefined) return null;
-  const meets =
-    heightMm < body.highMm && strikes.some((outline) => axisDistanceMm(way, outline) === 0);
+  const meets = heightMm < body.highMm && strikes.some((outline) => comesOver(way, outline));
   return {
     placing,
     body: body.name,

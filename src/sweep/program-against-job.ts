@@ -1,3 +1,4 @@
+import { cutterAtFaceMm } from '../job/cutting.ts';
 import type { Feature, Job } from '../job/job.ts';
 import { grown } from '../plane/clip.ts';
 import { boundsOf, type Bounds } from '../plane/measure.ts';
@@ -8,6 +9,7 @@ import type { Placing } from '../setup/placing.ts';
 import { surfaceMm } from './axis.ts';
 import { outlineOf } from './feature-outline.ts';
 import { sweepChordMm } from './numbers.ts';
+import { pieceOf } from './piece.ts';
 import type { PlacedMove } from './placed-moves.ts';
 
 /** How a program lies against the features that the job cuts from that face. */
@@ -61,7 +63,7 @@ export function programAgainstJob(
     missed,
     deepestMm,
     deepestWantedMm,
-    lowRapids: lowRapidsOf(job, moves, topMm),
+    lowRapids: lowRapidsOf(pieceOf(job, placing).box, moves, topMm),
   });
   if (cuts.length === 0) return fit({ kind: 'cuts-nothing' });
   const views = viewsOf(job, placing);
@@ -87,10 +89,13 @@ export function programAgainstJob(
   return fit({ kind: 'differs', line: stray.line, outsideShare: stray.share });
 }
 
-function lowRapidsOf(job: Job, moves: readonly PlacedMove[], topMm: number): readonly number[] {
-  const { widthMm, heightMm } = job.blank;
+function lowRapidsOf(
+  { lowX, lowY, highX, highY }: Bounds,
+  moves: readonly PlacedMove[],
+  topMm: number,
+): readonly number[] {
   const isIn = ({ x, y }: { readonly x: number; readonly y: number }): boolean =>
-    x > 0 && y > 0 && x < widthMm && y < heightMm;
+    x > lowX && y > lowY && x < highX && y < highY;
   return moves.flatMap(({ kind, line, places }) => {
     const [from, to] = [places[0]!, places.at(-1)!];
     const goesAside = Math.hypot(to.x - from.x, to.y - from.y) > SAME_ZERO_MM;
@@ -126,13 +131,14 @@ interface View {
 }
 
 /** The ways in which a program may have been turned; the first is the right one for this placing. */
-function viewsOf(job: Job, { mirror, zero }: Placing): readonly View[] {
+function viewsOf(job: Job, { mirror, zero, lies }: Placing): readonly View[] {
   const { widthMm, heightMm } = job.blank;
   // Turning over twice brings a place back: the same map serves both ways.
   const inBlank: InBlank = (p) => blankInLayout(job, mirror, { x: p.x, y: p.y });
-  // A program is turned about its zero, or about the middle of what is drawn.
+  // A program is turned about its zero, about the middle of what is drawn, or about the line of the dowels.
   const centres = [
-    { x: widthMm / 2, y: heightMm / 2 },
+    { x: (lies.x + widthMm) / 2, y: (lies.y + heightMm) / 2 },
+    { x: lies.x + widthMm / 2, y: lies.y + heightMm / 2 },
     { x: zero.x, y: zero.y },
   ];
   const flips = [
@@ -167,7 +173,13 @@ function nameOf(
 function reachOf(feature: Feature): readonly Outline<'blank'>[] {
   const radius = feature.cutter.diameterMm / 2;
   const outline = outlineOf(feature, sweepChordMm);
-  const by = feature.cut === 'profile-outside' ? radius + SLACK_MM : SLACK_MM;
+  const beyond =
+    feature.cut === 'profile-outside'
+      ? radius
+      : feature.cut === 'chamfer-outside'
+        ? cutterAtFaceMm(feature)
+        : 0;
+  const by = beyond + SLACK_MM;
   const inward = feature.cut === 'pocket' || feature.cut === 'profile-inside' ? -radius + by : by;
   const reach = grown([outline], inward, sweepChordMm);
   return reach.length > 0 ? reach : grown([outline], SLACK_MM, sweepChordMm);

@@ -24,6 +24,7 @@ export const aHolding = (wish: Partial<Holding> = {}): Holding => ({
   hasFiller: false,
   straps: [strap],
   screw: null,
+  board: { material: null, oldHoles: [] },
   tracks: [],
   boardScrews: [],
   cutting: new Map([['flat 6', { flutes: 2, helix: 'up', stepMm: 3 }]]),

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { expect } from 'vitest';
 import { candidatesOf, fitTogether } from '../../src/hold/candidates.ts';
 import { bestLayout } from '../../src/hold/layout.ts';
-import { holdPlan, type HoldPlan, type PlacingPlan } from '../../src/hold/plan.ts';
+import { holdPlan, type HoldPlan } from '../../src/hold/plan.ts';
+import type { PlacingPlan } from '../../src/hold/placing-plan.ts';
 import type { StrapPlace } from '../../src/hold/strap-place.ts';
 import type { Verdict } from '../../src/hold/verdict.ts';
 import type { Holding } from '../../src/job/holding.ts';
@@ -56,7 +57,7 @@ export function planOf(job: StopsJob, holding: Holding = aHolding()): HoldPlan {
     job,
     holding,
     placings: placed(job),
-    standing: { frontUp: [], backUp: [] },
+    standingOf: () => ({ frontUp: [], backUp: [] }),
     programs: { frontUp: null, backUp: null },
   });
 }

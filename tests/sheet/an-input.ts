@@ -23,6 +23,7 @@ export function inputFor(job: StopsJob, chances: readonly number[] = [0.9964, 0.
     stops,
     stopPictures: [],
     fileNames: corners.map((corner) => `corner-stop-${corner}.stl`),
+    hold: { plan: null, notes: [] },
     version: '0.1.0',
   };
 }

@@ -14,6 +14,7 @@ export function bedInputFor(job: BedInput['job']): BedInput {
     placings,
     prediction: predictionFor(job, [0.9964, 0.9931]),
     clearances: clearancesInBed(job, placings),
+    hold: { plan: null, notes: [] },
     version: '0.1.0',
   };
 }

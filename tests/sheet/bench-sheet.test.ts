@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { benchSheet } from '../../src/sheet/bench-sheet.ts';
+import { holdPlan } from '../../src/hold/plan.ts';
+import { aHolding } from '../hold/a-holding.ts';
 import { clock } from './a-job.ts';
 import { inputFor } from './an-input.ts';
 import { someJobs } from './some-jobs.ts';
@@ -40,6 +42,29 @@ describe('the bench sheet', () => {
     expect(page).toContain('Do not run this job as it stands');
     expect(page).toContain('STRIKES');
     expect(benchSheet(input)).not.toContain('STRIKES');
+  });
+
+  it('says that clamps are not planned, or plans them, or says not to cut', () => {
+    expect(benchSheet(inputFor(clock))).toContain('Clamps are not planned on this sheet');
+    const holding = aHolding();
+    const { placings } = inputFor(clock);
+    const plan = holdPlan({
+      job: clock,
+      holding,
+      placings,
+      standingOf: () => ({ frontUp: [], backUp: [] }),
+      programs: { frontUp: null, backUp: null },
+    });
+    const none = {
+      ...plan,
+      frontUp: { ...plan.frontUp, verdict: { ...plan.frontUp.verdict!, isHeld: false } },
+    };
+    const page = benchSheet({ ...inputFor(clock), hold: { plan: none, notes: ['a note'] } });
+    expect(page).not.toContain('Clamps are not planned');
+    expect(page).toContain('Do not cut yet');
+    expect(page).toContain('Holding down');
+    expect(page).toContain('a note');
+    expect(page.match(/holding down, (front|back) up, from above/g)).toHaveLength(2);
   });
 
   it('lets no name break out of the page', () => {

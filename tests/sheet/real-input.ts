@@ -38,6 +38,7 @@ function madeInput(name: string, units: Units): StopsInput {
     stops: stops.parts,
     stopPictures: stops.parts.map((part) => stopPicture(part, 78, units)),
     fileNames: stops.parts.map((part) => `${part.name}.stl`),
+    hold: { plan: null, notes: [] },
     version: '0.1.0',
   };
 }

@@ -8,7 +8,7 @@ import { stretchesOf, type Path, type Stretch } from '../../plane/path.ts';
 import type { Point } from '../../plane/point.ts';
 import { blankInLayout } from '../../setup/place.ts';
 import type { Placing } from '../../setup/placing.ts';
-import { partOf, pieceOf } from './piece.ts';
+import { partOf, pieceOf } from '../../sweep/piece.ts';
 
 /** The recess as it is cut, nominally, in the layout of the placing in which it is first used. */
 export interface NestShape {

@@ -1,6 +1,14 @@
 import { invariant } from '../../num/invariant.ts';
 import type { Result } from '../../num/result.ts';
-import type { BoltWish, ClampWish, Cutting, Holding, ProgramFile, Tabs } from '../holding.ts';
+import type {
+  Board,
+  BoltWish,
+  ClampWish,
+  Cutting,
+  Holding,
+  ProgramFile,
+  Tabs,
+} from '../holding.ts';
 import type { Blank, Bed } from '../job.ts';
 import type { RawBolts, RawHold, RawProgram, RawTabs } from '../schema/raw-hold.ts';
 import type { RawJob } from '../schema/raw-job.ts';
@@ -71,9 +79,25 @@ export function holdingOf(context: Context, around: Around): Holding {
     hasFiller: hold.filler === 'yes' || hold.filler === true,
     ...downs,
     boardScrews: (parts.bed?.screws ?? []).map((at) => pointMm(at)),
+    board: boardOf(context, parts, around.bed),
     tracks: tracksOf(context, parts.bed?.['t-tracks'] ?? []),
     cutting: new Map((parts.cutters ?? []).map((cutter) => [cutter.name, cuttingOf(cutter)])),
   };
+}
+
+function boardOf(context: Context, { bed }: RawShopParts, { spoilboard }: Bed): Board {
+  const holes = bed?.spoilboard?.['old-holes'] ?? [];
+  holes.forEach((hole, k) => {
+    const { x, y } = pointMm(hole);
+    if (x >= 0 && y >= 0 && x <= spoilboard.xMm && y <= spoilboard.yMm) return;
+    fault(
+      context,
+      [holes, k],
+      `the old hole at ${said(x)}, ${said(y)} is off the spoilboard`,
+      `write 0 to ${said(spoilboard.xMm)}, 0 to ${said(spoilboard.yMm)}`,
+    );
+  });
+  return { material: bed?.spoilboard?.material ?? null, oldHoles: holes.map(pointMm) };
 }
 
 /** Allowable shear of tape that nobody stated, kPa. An estimate; test a sample. */

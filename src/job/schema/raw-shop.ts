@@ -82,6 +82,8 @@ export interface RawBed {
 export interface RawSpoilboard {
   readonly size: readonly [Written, Written];
   readonly thickness: Written;
+  readonly material?: string | undefined;
+  readonly 'old-holes'?: readonly (readonly [Written, Written])[] | undefined;
 }
 
 export interface RawInserts {

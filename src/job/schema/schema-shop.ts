@@ -74,6 +74,14 @@ const bed = keyed<raw.RawBed>({
       keyed<raw.RawSpoilboard>({
         size: about(pairOf(q.size()), 'along X and along Y', [600, 400]),
         thickness: about(q.size(), 'how thick it is today', 18),
+        material: optional(about(text(), 'what screws hold in; left out, MDF', 'mdf')),
+        'old-holes': optional(
+          about(
+            listOf(pairOf(q.place())),
+            'holes of earlier screws, which new ones keep away from',
+            [[120, 80]],
+          ),
+        ),
       }),
       'the board that is screwed to the bed',
       { size: [600, 400], thickness: 18 },

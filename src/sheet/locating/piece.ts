@@ -1,11 +1,9 @@
-import { partOf, pieceOf, type Piece } from '../../jig/nest/piece.ts';
 import type { Corner, Job } from '../../job/job.ts';
 import type { Point } from '../../plane/point.ts';
 import { blankInLayout, frontUpCorner } from '../../setup/place.ts';
 import type { Placing } from '../../setup/placing.ts';
 import { outlineOf } from '../../sweep/feature-outline.ts';
-
-export { partOf, pieceOf, type Piece };
+import { partOf, pieceOf, type Piece } from '../../sweep/piece.ts';
 
 /** Far finer than where a hand lays, mm. */
 const CHORD_MM = 0.1;

@@ -45,7 +45,8 @@ export function clearancesInBed(job: BedInput['job'], placings: Placings): reado
   ).filter(isThere);
 }
 
-function standingIn(job: BedInput['job'], placings: Placings): readonly Standing[] {
+/** What is made in the bed and stands on it, each with the faces up for which it does. */
+export function standingIn(job: BedInput['job'], placings: Placings): readonly Standing[] {
   switch (job.locating) {
     case 'dowels':
       return standingDowels(dowelSet(job, job.dowels, placings));

@@ -8,7 +8,7 @@ import type { Box, Candidate } from '../../label-room.ts';
 import { boxAround, overlapMm2, roomFor } from '../../label-room.ts';
 import type { Drawn, Spot } from '../../svg.ts';
 import { ACCENT, INK, dot, textAt } from '../../svg.ts';
-import { pieceOf } from '../piece.ts';
+import { pieceOf } from '../../../sweep/piece.ts';
 import type { Plan } from '../way.ts';
 import type { Dowel } from './dowel-places.ts';
 import { holeOver } from './dowel-places.ts';

@@ -9,7 +9,7 @@ import type { Step } from '../../step.ts';
 import { step } from '../../step.ts';
 import { lengthText, unitText } from '../../words.ts';
 import { writtenSpread } from '../../written-spread.ts';
-import { partOf, pieceOf } from '../piece.ts';
+import { partOf, pieceOf } from '../../../sweep/piece.ts';
 import { nestShape, type NestShape } from '../../../jig/nest/nest-shape.ts';
 import { RIM_MM, UNDER_MM } from '../../../jig/nest/numbers.ts';
 import { reliefWords, wallTable } from './nest-table.ts';

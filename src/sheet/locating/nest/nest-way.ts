@@ -9,7 +9,7 @@ import { step } from '../../step.ts';
 import { lengthText } from '../../words.ts';
 import { writtenSpread } from '../../written-spread.ts';
 import { layFreely } from '../freely.ts';
-import { pieceOf } from '../piece.ts';
+import { pieceOf } from '../../../sweep/piece.ts';
 import { pushedSide, takeUpWords } from '../take-up.ts';
 import type { Located, Way } from '../way.ts';
 import { nestDrawing, nestReach, nestSketch } from './nest-drawing.ts';

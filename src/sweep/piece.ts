@@ -1,10 +1,10 @@
-import type { Feature, Job } from '../../job/job.ts';
-import { boundsOf, type Bounds } from '../../plane/measure.ts';
-import { mapped } from '../../plane/move.ts';
-import type { Outline } from '../../plane/outline.ts';
-import { blankInLayout } from '../../setup/place.ts';
-import type { Placing } from '../../setup/placing.ts';
-import { outlineOf } from '../../sweep/feature-outline.ts';
+import type { Feature, Job } from '../job/job.ts';
+import { boundsOf, type Bounds } from '../plane/measure.ts';
+import { mapped } from '../plane/move.ts';
+import type { Outline } from '../plane/outline.ts';
+import { blankInLayout } from '../setup/place.ts';
+import type { Placing } from '../setup/placing.ts';
+import { outlineOf } from './feature-outline.ts';
 
 /** What lies on the bed in a placing: the blank, or the part that the first placing cut free of it. */
 export interface Piece {

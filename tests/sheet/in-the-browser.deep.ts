@@ -35,7 +35,7 @@ describe.skipIf(isMissing)('the bench sheet in a browser (skipped: no chromium h
     ...Object.entries(someJobs).map(([name, job]) => [name, () => inputFor(job)] as const),
     ...Object.entries(bedJobs).map(([name, job]) => [name, () => bedInputFor(job)] as const),
     ...['wall-clock.yaml', 'wall-clock-plain.yaml'].map(
-      (name) => [name, () => realInput(name)] as const,
+      (name) => [name, () => realInput(name, 'mm', 'predicted')] as const,
     ),
   ];
   for (const [name, input] of sheets)

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
+import { placedForStops } from '../jig/own-place.ts';
 import { faultText } from '../job/fault.ts';
 import type { Job } from '../job/job.ts';
 import { filesNamedBy, readJob, type ReadJob } from '../job/read.ts';
@@ -41,7 +42,7 @@ function readFrom(
     if (kept !== null) files.set(name, kept);
   }
   const read = readJob({ name: path, bytes }, files);
-  if (read.ok) return read.value;
+  if (read.ok) return { ...read.value, job: placedForStops(read.value.job) };
   const count = read.faults.length;
   const head = count === 1 ? '1 thing is wrong' : `${count} things are wrong`;
   const text = [`${path}: ${head}`, ...read.faults.map(faultText)].join('\n');

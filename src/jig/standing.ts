@@ -1,5 +1,6 @@
 import type { StopsJob } from '../job/job.ts';
 import { boundsOf } from '../plane/measure.ts';
+import type { Point } from '../plane/point.ts';
 import type { Placings } from '../sweep/clearances.ts';
 import { cannot, made, mm, type Step } from './answer.ts';
 import { outlineInLayout } from './corner-frame.ts';
@@ -48,6 +49,18 @@ export function standingHere(
 ): Step<readonly StandingPiece[]> {
   const stand = standOf(job, placings, topMm, fit);
   return stand.kind === 'cannot' ? stand : stand.value(job);
+}
+
+/** Where the stops can stand, when they cannot here; null when they can, or nowhere can. */
+export function placeElsewhere(
+  job: StopsJob,
+  placings: Placings,
+  topMm: number,
+  fit: ScrewFit,
+): Point<'bed'> | null {
+  const stand = standOf(job, placings, topMm, fit);
+  if (stand.kind === 'cannot' || stand.value(job).kind === 'made') return null;
+  return betterPlace(job, stand.value);
 }
 
 type Stand = (there: StopsJob) => Step<readonly StandingPiece[]>;

@@ -11,31 +11,31 @@ shop: shop.yaml
 good-enough: 99 % # chance of each need that counts as met
 
 blank:
-  size: [160.3 -0.6..0, 120 ±0.3, 18 ±0.15] # along X (at the longest), along Y, thick
+  size: [220.3 -0.6..0, 150 ±0.3, 18 ±0.15] # along X (at the longest), along Y, thick
   material: maple
   grain: along-x
   edges: sawn # as-bought, sawn, jointed or cut-here: how true the edges are
   marked: [lower, left] # the edges with a pencil mark
 
 front: # pockets unless cut: says otherwise; at is the centre
-  - { name: gauge recess, circle: 70, at: [80, 60], depth: 5, cutter: flat 6 }
+  - { name: gauge recess, circle: 70, at: [110, 75], depth: 5, cutter: flat 6 }
 back:
-  - { name: gauge body, circle: 52, at: [80, 60], depth: through, cutter: flat 6 }
-  - { name: lid rim, rectangle: [140, 100], corner-radius: 6, at: [80, 60], depth: 3, cutter: flat 6 }
+  - { name: gauge body, circle: 52, at: [110, 75], depth: through, cutter: flat 6 }
+  - { name: lid rim, rectangle: [150, 100], corner-radius: 6, at: [110, 75], depth: 3, cutter: flat 6 }
 
 turn: about-y # left and right edges change places; about-x: near and far
 stops:
   corner: { front-up: near-left, back-up: near-right } # of the bed; the same twice is one side stop
   fence: lower-edge # this edge goes against the stops first
-  fence-touch: [20, 140] # two buttons, from the front-up corner; or { arm: [15, 145] }
-  side-touch: 60 # one button; or { arm: [15, 105] }
+  fence-touch: [25, 195] # two buttons, from the front-up corner; or { arm: [15, 205] }
+  side-touch: 75 # one button; or { arm: [15, 135] }
   touch-height: 9 # a narrow band at half thickness; or height: 8 for a plain stop
   made: milled-in-place # or set-by-hand, on-bed-pins
   cutter: flat 6 # what mills them
 
 zero:
-  front-up: { xy: milled-stops, z: top, z-touched: [80, 60], with: paper }
-  back-up: { xy: kept, kept: held, z: bed, z-touched: [80, 60], with: paper }
+  front-up: { xy: milled-stops, z: top, z-touched: [110, 75], with: paper }
+  back-up: { xy: kept, kept: held, z: bed, z-touched: [110, 75], with: paper }
 
 needs:
   - { name: body in the recess, concentric: [gauge recess, gauge body], within: 0.2 }
@@ -73,4 +73,7 @@ touch-off:
   paper: { thick: 0.10, spread: ±0.02, bias: 0 }
 
 gauges: { caliper: ±0.03 }
+
+hold-downs: # what is at hand; "flipwright hold" chooses places and bolts
+  - { name: strap, kind: strap-clamp, count: 4, slot: [20, 60], pad: [20, 12], height: 12, bolt: M6, torque: 2.5 Nm }
 `;

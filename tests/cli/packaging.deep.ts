@@ -45,3 +45,14 @@ it('the notices name every package that an install brings, with its licence', ()
   expect(run.stderr).toBe('');
   expect(run.status).toBe(0);
 });
+
+it('the job that new writes is good, can be made, and is held as it stands', () => {
+  withFolder((folder) => {
+    const main = join(process.cwd(), 'dist', 'cli', 'main.js');
+    const run = (...words: string[]) =>
+      spawnSync(process.execPath, [main, ...words], { cwd: folder, encoding: 'utf8' });
+    expect(run('new', '.').status).toBe(0);
+    expect(run('check', 'job.yaml').status).toBe(0);
+    expect(run('hold', 'job.yaml').status).toBe(0);
+  });
+});

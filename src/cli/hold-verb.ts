@@ -1,7 +1,10 @@
 import { basename, extname, join } from 'node:path';
 import { fileNameOf } from '../export/plain-words.ts';
+import type { HoldPlan } from '../hold/plan.ts';
+import type { Job } from '../job/job.ts';
 import { EXIT } from './exit.ts';
 import { holdJob } from './hold-job.ts';
+import { holdJson } from './hold-json.ts';
 import { wrapped } from './lines.ts';
 import { loadJob } from './load.ts';
 import type { Say } from './verbs.ts';
@@ -9,13 +12,31 @@ import { writeTogether } from './write-together.ts';
 import { holdPage } from '../sheet/hold-page.ts';
 import { bothGood, HOLD_CAUTION, holdHeadline, holdLines } from '../sheet/hold-words.ts';
 
+interface HoldOptions {
+  readonly out: string;
+  readonly json: boolean;
+  readonly version: string;
+}
+
 /** Prints how both placings are held and writes the drawing; 1 when something has to be put right first. */
-export function holdVerb(path: string, out: string, version: string, say: Say): number {
+export function holdVerb(path: string, { out, json, version }: HoldOptions, say: Say): number {
   const { job, holding } = loadJob(path);
+  const tell = (text: string): void => {
+    if (!json) for (const line of wrapped(text, '  ')) say(line);
+  };
+  const { plan, notes } = holdJob(job, holding, tell);
+  const folder = join(out, fileNameOf(basename(path, extname(path))));
+  const page = join(folder, 'hold.html');
+  if (!json) sayPlan(job, plan, notes, say);
+  writeTogether(folder, [{ name: 'hold.html', bytes: holdPage(job, plan, notes, version) }]);
+  say(json ? holdJson(job, plan, notes, [page]) : `wrote ${page}`);
+  return bothGood(plan) ? EXIT.good : EXIT.missed;
+}
+
+function sayPlan(job: Job, plan: HoldPlan, notes: readonly string[], say: Say): void {
   const tell = (text: string): void => {
     for (const line of wrapped(text, '  ')) say(line);
   };
-  const { plan, notes } = holdJob(job, holding, tell);
   say(`${job.name}: holding down`);
   tell(HOLD_CAUTION);
   for (const note of notes) tell(`Note: ${note}`);
@@ -27,8 +48,4 @@ export function holdVerb(path: string, out: string, version: string, say: Say): 
       for (const line of wrapped(`${kind === 'bad' ? '! ' : '- '}${text}`, '  ')) say(line);
   }
   say('');
-  const folder = join(out, fileNameOf(basename(path, extname(path))));
-  writeTogether(folder, [{ name: 'hold.html', bytes: holdPage(job, plan, notes, version) }]);
-  say(`wrote ${join(folder, 'hold.html')}`);
-  return bothGood(plan) ? EXIT.good : EXIT.missed;
 }

@@ -50,6 +50,11 @@ export const holdNumbers = {
   aboveBedMm: 2,
   /** Tape: 20 kPa allowable shear, no hold against lifting. Estimate; test a sample. */
   tapeKPa: 20,
+  /**
+   * A pusher is counted as a wedge of 7 degrees that a thumb drives, both its faces rough: its low side. Estimates; 6 to 8
+   * degrees are common practice.
+   */
+  pusher: { thumbN: 20, slopeRad: (7 * Math.PI) / 180, friction: 0.3 },
   /** Share of a gauge's vacuum that counts under a leaking board. Estimate. */
   vacuumShare: 0.5,
 } as const;

@@ -14,6 +14,7 @@ import { bestLayout, type Layout } from './layout.ts';
 import { holdNumbers } from './numbers.ts';
 import type { PieceHold } from './piece-hold.ts';
 import { piecesHeld } from './pieces-held.ts';
+import { pushersFor, pushOf, type Pusher, type Pushers } from './pusher.ts';
 import { placedScrews, type PlacedScrew } from './screws.ts';
 import type { StrapPlace } from './strap-place.ts';
 import { thinWebs, type ThinWeb } from './thin-web.ts';
@@ -32,6 +33,9 @@ export interface PlacingPlan {
   /** Of the same straps, none of them tighter than the wood bears; null when none dents it. */
   readonly gentle: Verdict | null;
   readonly standing: readonly Body[];
+  /** Whether what locates could be made, and so was looked at; without it nothing is ready to cut. */
+  readonly areLocatorsKnown: boolean;
+  readonly pushers: Pushers;
   readonly clashes: readonly Clash[];
   readonly crush: readonly Crush[];
   readonly pieces: readonly PieceHold[];
@@ -55,6 +59,7 @@ export const isBlankGood = (plan: PlacingPlan): boolean =>
 /** Whether nothing speaks against a placing's plan. */
 export const isGood = (plan: PlacingPlan): boolean =>
   isBlankGood(plan) &&
+  plan.areLocatorsKnown &&
   plan.pieces.every(({ isHeld }) => isHeld) &&
   (plan.program === null || isRight(plan.program));
 
@@ -71,7 +76,8 @@ export function placingPlan(
   const cuts = cutsOf(program);
   const clear = keepClearOf(job, placing, cuts);
   const screws = placedScrews(job, holding, placing);
-  const standing = [...(input.standingOf(job)?.[which] ?? []), ...screws.map(({ body }) => body)];
+  const located = input.standingOf(job);
+  const standing = [...(located?.[which] ?? []), ...screws.map(({ body }) => body)];
   const features = job.features.filter(({ face }) => face === placing.faceUp);
   const force = forceOf(job, holding, features, program?.program ?? null);
   const reach = reachOf(job, placing, cuts);
@@ -79,9 +85,13 @@ export function placingPlan(
     holding.clamps.kind === 'none'
       ? { free: [], refused: [], outOfReachCount: 0 }
       : candidatesOf(job, holding, placing, clear, standing, wish);
-  const judge = (straps: readonly StrapPlace[], least: number): Verdict =>
+  const judge = (
+    straps: readonly StrapPlace[],
+    least: number,
+    pushers: readonly Pusher[] = [],
+  ): Verdict =>
     verdictOf(
-      heldBy(job, holding, placing, straps, screws),
+      { ...heldBy(job, holding, placing, straps, screws), pushes: pushers.map(pushOf(job)) },
       { ...force, box: reach!.cuttingBox, topMm: job.blank.thickMm },
       holdNumbers.safety.byFriction,
       least,
@@ -102,6 +112,10 @@ export function placingPlan(
     candidates.free,
   );
   const straps = [...(layout?.straps ?? []), ...added];
+  const pushers = pushersFor(job, placing, clear, [
+    ...standing,
+    ...straps.flatMap(({ bodies }) => bodies),
+  ]);
   const crush = straps.flatMap((strap) => crushOf(job, strap));
   const gently = (strap: StrapPlace): StrapPlace => {
     const dents = crush.find((one) => one.strap === strap);
@@ -114,9 +128,14 @@ export function placingPlan(
     candidates,
     layout: layout === null ? null : { ...layout, straps },
     screws,
-    verdict: reach === null ? null : judge(straps, -Infinity),
-    gentle: reach === null || crush.length === 0 ? null : judge(straps.map(gently), -Infinity),
+    verdict: reach === null ? null : judge(straps, -Infinity, pushers.placed),
+    gentle:
+      reach === null || crush.length === 0
+        ? null
+        : judge(straps.map(gently), -Infinity, pushers.placed),
     standing,
+    areLocatorsKnown: located !== null,
+    pushers,
     clashes: clear([...standing, ...straps.flatMap(({ bodies }) => bodies)], holdMargin),
     crush,
     pieces,

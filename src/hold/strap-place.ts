@@ -5,7 +5,8 @@ import { circleOutline, type Outline } from '../plane/outline.ts';
 import type { Point } from '../plane/point.ts';
 import type { Body } from '../sweep/body.ts';
 import { boltSizes, type BoltPlace } from './bolts.ts';
-import { strapForceN } from './clamp-force.ts';
+import { boltForceN, strapForceN } from './clamp-force.ts';
+import { holdNumbers } from './numbers.ts';
 
 /** A strap laid over an edge of the blank from one bolt. */
 export interface StrapPlace {
@@ -121,6 +122,10 @@ function laid(
     ],
   };
 }
+
+/** What a strap's bolt may pull with on what it is screwed into, N. */
+export const boltMostN = ({ strap }: StrapPlace): number =>
+  boltForceN(strap.torqueNm, boltSizes[strap.thread].diameterMm, holdNumbers.nutFactor.low);
 
 const wound = (box: Outline<'layout'>): Outline<'layout'> => {
   const [a, b, c] = box as readonly [Point<'layout'>, Point<'layout'>, Point<'layout'>];

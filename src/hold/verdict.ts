@@ -22,6 +22,8 @@ export interface Verdict {
 export interface Held {
   /** Presses on the work from above: clamps, vacuum. */
   readonly presses: readonly { readonly at: Vector; readonly newtons: number }[];
+  /** Pushes the work sideways whatever happens, without friction: a wedge or cam towards the stops. */
+  readonly pushes?: readonly { readonly at: Vector; readonly force: Vector }[];
   /** Bears sideways, and holds down, up to limits: screws, tabs, tape. */
   readonly ties: readonly {
     readonly at: Vector;
@@ -101,8 +103,10 @@ export function verdictOf(
   return { factor, neededFactor, isHeld: factor >= neededFactor, worst };
 }
 
-function inSpace({ presses, ties, stops, support, friction }: Held): readonly Contact[] {
+function inSpace(held: Held): readonly Contact[] {
+  const { presses, ties, stops, support, friction } = held;
   return [
+    ...pushing(held),
     ...presses.map(({ at, newtons }): Contact => ({ kind: 'press', at, force: [0, 0, -newtons] })),
     ...support.map((at): Contact => ({
       kind: 'push',
@@ -128,11 +132,16 @@ const faceOf = ({ at, normal }: Held['stops'][number]): Contact => ({
 });
 
 /** Friction under each press alone, less what lifting takes off it. */
-function inPlane({ presses, ties, stops, friction }: Held, liftN: number): readonly Contact[] {
+const pushing = ({ pushes = [] }: Held): readonly Contact[] =>
+  pushes.map(({ at, force }) => ({ kind: 'press', at, force }));
+
+function inPlane(held: Held, liftN: number): readonly Contact[] {
+  const { presses, ties, stops, friction } = held;
   const all = presses.reduce((sum, { newtons }) => sum + newtons, 0);
   const tied = ties.reduce((sum, { downN }) => sum + downN, 0);
   const left = all === 0 ? 0 : Math.max(0, 1 - Math.max(0, liftN - tied) / all);
   return [
+    ...pushing(held),
     ...presses.map(({ at, newtons }): Contact => ({
       kind: 'shear',
       at,

@@ -1,4 +1,5 @@
 import type { PlacingPlan } from '../hold/placing-plan.ts';
+import type { Pusher } from '../hold/pusher.ts';
 import type { StrapPlace } from '../hold/strap-place.ts';
 import type { Job } from '../job/job.ts';
 import { boundsOf } from '../plane/measure.ts';
@@ -31,6 +32,7 @@ export function holdDrawing(job: Job, plan: PlacingPlan): Html {
       ...sweptDrawing(job, plan, field),
       ...plan.standing.map(({ outline }) => polygon(outline, field, '#c9c5bb', INK, 0.3)),
       ...(plan.layout?.straps ?? []).map((strap) => strapDrawing(job, strap, field)),
+      ...plan.pushers.placed.map((one) => pusherDrawing(one, field)),
       ...plan.clashes.map(({ at }) => cross(onPaper(field, at))),
       ...shoeDrawing(job, plan, field),
       worstPull(plan, field),
@@ -40,10 +42,14 @@ export function holdDrawing(job: Job, plan: PlacingPlan): Html {
 
 /** What is to be seen on it, and its scale. */
 export const holdCaption = (job: Job, plan: PlacingPlan): string =>
-  `From above, 1 : ${fieldOf(job, plan).reduction}. Tinted: where cutter, nut and spindle come; dotted: the dust shoe; dashed in red: a piece that nothing holds; crosses: clashes; arrow: where and how the cutter pulls worst. Figures at bolts: their place from the near-left corner of the bed.`;
+  `From above, 1 : ${fieldOf(job, plan).reduction}. Tinted: where cutter, nut and spindle come; dotted: the dust shoe; dashed in red: a piece that nothing holds; crosses: clashes; arrows in blocks: pushers; other arrow: where and how the cutter pulls worst. Figures at bolts: their place from the near-left corner of the bed.`;
 
-function fieldOf(job: Job, { placing, standing, layout }: PlacingPlan): Field {
-  const bodies = [...standing, ...(layout?.straps ?? []).flatMap((strap) => strap.bodies)];
+function fieldOf(job: Job, { placing, standing, layout, pushers }: PlacingPlan): Field {
+  const bodies = [
+    ...standing,
+    ...pushers.placed.map(({ body }) => body),
+    ...(layout?.straps ?? []).flatMap((strap) => strap.bodies),
+  ];
   const box = boundsOf([
     ...pieceOf(job, placing).outline,
     ...bodies.flatMap(({ outline }) => outline),
@@ -103,6 +109,15 @@ function strapDrawing(
     side === 'near' || side === 'far'
       ? textAt({ x: at.x + 5.5, y: at.y + 1 }, boltText(job, bolt), { sizeMm: 3 })
       : textAt({ x: at.x, y: at.y + 7.2 }, boltText(job, bolt), { sizeMm: 3, anchor: 'middle' }),
+  ]);
+}
+
+/** Its body, and an arrow the way it pushes. */
+function pusherDrawing({ body, at, normal: [nx, ny] }: Pusher, field: Field): Html {
+  const tip = onPaper(field, at);
+  return joined([
+    polygon(body.outline, field, '#ece6d2', INK, 0.4),
+    arrow({ x: tip.x - 8 * nx, y: tip.y + 8 * ny }, tip, 0.5, INK),
   ]);
 }
 

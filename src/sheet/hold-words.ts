@@ -1,7 +1,9 @@
 import type { Job, Units } from '../job/job.ts';
+import { boltMostN } from '../hold/strap-place.ts';
 import { holdNumbers } from '../hold/numbers.ts';
 import type { HoldPlan } from '../hold/plan.ts';
 import { isGood, type PlacingPlan } from '../hold/placing-plan.ts';
+import { layoutOnBed } from '../setup/place.ts';
 import { pieceOf } from '../sweep/piece.ts';
 import { changeWords } from './hold-change-words.ts';
 import { clashWords } from './hold-clash-words.ts';
@@ -33,7 +35,9 @@ export function holdLines(job: Job, plan: PlacingPlan): readonly HoldLine[] {
   return [
     ...programLines(job, plan),
     forceLine(plan),
+    ...locatorLines(plan),
     ...clampLines(plan, units),
+    ...pusherLines(job, plan),
     ...blockedLines(job, plan),
     ...gripLines(job, plan),
     ...crushLines(plan),
@@ -69,12 +73,54 @@ function forceLine({ force }: PlacingPlan): HoldLine {
 }
 
 function clampLines({ layout }: PlacingPlan, units: Units): readonly HoldLine[] {
-  if (layout === null) return [];
-  return layout.straps.map((strap) =>
+  if (layout === null || layout.straps.length === 0) return [];
+  const lines = layout.straps.map((strap) =>
     plain(
       `${strap.bodies[0]!.name}: bolt ${strap.strap.thread}, over the ${strap.side} side, pad ${lengthText(strap.boltToWorkMm, units)} from the bolt, ${strap.strap.torqueNm} Nm: presses at least ${newtons(strap.leastN)}`,
     ),
   );
+  const most = Math.max(...layout.straps.map(boltMostN));
+  return [
+    ...lines,
+    plain(
+      `a bolt may pull ${newtons(most)} on its insert or track; what those bear is not counted: ask their maker, and try one bolt to that torque first`,
+    ),
+  ];
+}
+
+/** Without them nothing says whether the cutter strikes a stop. */
+const locatorLines = ({ areLocatorsKnown }: PlacingPlan): readonly HoldLine[] =>
+  areLocatorsKnown
+    ? []
+    : [
+        bad(
+          'what locates the blank cannot be made as the job stands, so nothing was checked against it, and clamps may stand where it must: run check, put that right, and plan again',
+        ),
+      ];
+
+function pusherLines(job: Job, { pushers }: PlacingPlan): readonly HoldLine[] {
+  const { units } = job.shop;
+  const { placed, noRoomAt } = pushers;
+  const where = placed.map(({ body, at, newtons: force }) => {
+    const onBed = layoutOnBed(job, at);
+    return `${body.name} at ${lengthText(onBed.x, units)}, ${lengthText(onBed.y, units)} on the bed, ${newtons(force)}`;
+  });
+  const lines =
+    where.length === 0
+      ? []
+      : [
+          plain(
+            `pushed against its stops: ${where.join('; ')} (an estimate: a thumb on a wedge of 7 degrees), counted sideways alone, without friction. Take one lower than the blank. It holds nothing down, and vibration can loosen it: look again after the first pass`,
+          ),
+        ];
+  return [
+    ...lines,
+    ...noRoomAt.map((side) =>
+      plain(
+        `no pusher can stand at the ${side} side clear of cutter, clamps and stops: push there by hand, with the spindle switched off, while the clamps are tightened; none is counted`,
+      ),
+    ),
+  ];
 }
 
 function gripLines(job: Job, { verdict, layout, placing }: PlacingPlan): readonly HoldLine[] {

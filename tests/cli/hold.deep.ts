@@ -72,7 +72,7 @@ describe('hold', () => {
     withFolder((folder) => {
       const { code, out } = flipwright(['hold', join(JIGS, 'tray.yaml'), '--out', folder]);
       expect(code).toBe(1);
-      expect(out).toMatch(/what would\s+make room/);
+      expect(out).toMatch(/what would\s+do, each planned\s+anew/);
       expect(out).toContain('comes free');
       expect(existsSync(join(folder, 'tray', 'hold.html'))).toBe(true);
     });

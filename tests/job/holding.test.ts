@@ -108,6 +108,28 @@ describe('holding down', () => {
     );
   });
 
+  it('refuses old holes off the spoilboard, and a material that nobody knows, with their place', () => {
+    const withBoard = (added: string): readonly string[] => {
+      const shop = otherwise(SHOP, 'thickness: 18}', `thickness: 18, ${added}}`);
+      const files = new Map([['shop.yaml', bytes(shop)]]);
+      const result = readJob({ name: 'job.yaml', bytes: bytes(JOB) }, files);
+      return result.ok ? [] : result.faults.map(faultText);
+    };
+    expect(withBoard('old-holes: [[120, 80], [400, 300]], material: beech')).toEqual([]);
+    expect(withBoard('material: mdf')).toEqual([]);
+    const off = withBoard('old-holes: [[120, 80], [401, 80]]').join();
+    expect(off).toMatch(/^shop\.yaml:\d+/);
+    expect(off).toContain(
+      'the old hole at 401, 80 is off the spoilboard; write 0 to 400, 0 to 300',
+    );
+    const jelly = withBoard('material: jelly').join();
+    expect(jelly).toMatch(/^shop\.yaml:\d+/);
+    expect(jelly).toContain('the material jelly of the spoilboard is no wood or board');
+    expect(jelly).toContain('write mdf, plywood, or a wood such as beech');
+    expect(withBoard('old-holes: 120').join()).toMatch(/old-holes/);
+    expect(withBoard('material: [1]').join()).toMatch(/material/);
+  });
+
   it('has tracks that end after they begin', () => {
     expect(faults('bed: {t-tracks: [{along: x, at: 50, from: 90, to: 20}]}').join()).toContain(
       'the track ends at 20 and begins at 90 mm',

@@ -23,6 +23,7 @@ import type { KnownFeature } from './features.ts';
 import { holdDownsOf, tracksOf } from './hold-downs.ts';
 import { mm, mmOrNull, pointMm } from './lengths.ts';
 import type { Copy } from './repeat.ts';
+import { materialOf } from '../wood/species.ts';
 
 interface Around {
   readonly raw: Partial<RawJob>;
@@ -97,7 +98,16 @@ function boardOf(context: Context, { bed }: RawShopParts, { spoilboard }: Bed): 
       `write 0 to ${said(spoilboard.xMm)}, 0 to ${said(spoilboard.yMm)}`,
     );
   });
-  return { material: bed?.spoilboard?.material ?? null, oldHoles: holes.map(pointMm) };
+  const material = bed?.spoilboard?.material ?? null;
+  const known = material === null ? null : materialOf(material);
+  if (known !== null && known.kind === 'wood' && !known.isKnown)
+    fault(
+      context,
+      [bed!.spoilboard!, 'material'],
+      `the material ${material} of the spoilboard is no wood or board whose hold on screws is known`,
+      'write mdf, plywood, or a wood such as beech; left out, it is taken as MDF',
+    );
+  return { material, oldHoles: holes.map(pointMm) };
 }
 
 /** Allowable shear of tape that nobody stated, kPa. An estimate; test a sample. */

@@ -78,6 +78,36 @@ describe('hold', () => {
     });
   });
 
+  it('says the same as JSON, with units in the keys, and nothing beside it', () => {
+    withFolder((folder) => {
+      const job = write(folder, 'hold: {pusher: towards-stops}\n');
+      const { code, out } = flipwright(['hold', job, '--out', folder, '--json']);
+      expect(code).toBe(0);
+      const told = JSON.parse(out) as {
+        readyToCut: boolean;
+        caution: string;
+        placings: {
+          hold: { factor: number; isHeld: boolean };
+          straps: { pressesAtLeastN: number; torqueNm: number }[];
+          pushers: { pushesAboutN: number }[];
+          clashes: unknown[];
+          pieces: unknown[];
+        }[];
+      };
+      expect(told.readyToCut).toBe(true);
+      expect(told.caution).toContain('estimates');
+      expect(told.placings).toHaveLength(2);
+      for (const one of told.placings) {
+        expect(one.hold.isHeld).toBe(true);
+        expect(one.straps.length).toBeGreaterThan(1);
+        expect(one.straps[0]!.torqueNm).toBe(3);
+        expect(one.pushers.length).toBeGreaterThan(0);
+        expect([one.clashes, one.pieces]).toEqual([[], []]);
+      }
+      expect(existsSync(join(folder, 'job', 'hold.html'))).toBe(true);
+    });
+  });
+
   it('refuses a job that is wrong, and writes nothing', () => {
     withFolder((folder) => {
       const job = write(folder, 'hold: {friction: 7}\n');

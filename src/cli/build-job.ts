@@ -77,7 +77,7 @@ export async function buildJob(
   const files = [
     ...(sheet === null ? [] : [{ name: 'bench-sheet.html', bytes: sheet }]),
     ...(groups.has('prediction')
-      ? [{ name: 'prediction.json', bytes: `${predictionJson(prediction)}\n` }]
+      ? [{ name: 'prediction.json', bytes: `${predictionJson(prediction, job.dialled ?? null)}\n` }]
       : []),
     ...(hold.plan !== null && groups.has('hold')
       ? [{ name: 'hold.html', bytes: holdPage(job, hold.plan, hold.notes, version) }]

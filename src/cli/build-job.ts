@@ -95,13 +95,24 @@ function sheetOf(
   stopPictures: readonly string[],
 ): string {
   const { job, placings } = told;
-  if (job.locating !== 'stops')
+  if (job.locating !== 'stops') {
+    const [stop] = stops;
     return benchSheet({
       ...told,
       made: 'in-the-bed',
       job,
-      clearances: clearancesInBed(job, placings),
+      clearances: clearancesInBed(job, placings, stops.flatMap(bodiesOf)),
+      ...(stop === undefined
+        ? {}
+        : {
+            printedFence: {
+              stop,
+              picture: stopPictures[0]!,
+              fileName: `${fileNameOf(stop.name)}.stl`,
+            },
+          }),
     });
+  }
   return benchSheet({
     ...told,
     made: 'stops',

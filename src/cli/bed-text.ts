@@ -1,3 +1,5 @@
+import type { Step } from '../jig/answer.ts';
+import type { LevelledBoard } from '../jig/program/level-board.ts';
 import type { Job, Units } from '../job/job.ts';
 import type { BedCare } from '../job/readings/bed-care.ts';
 import type { BedAdvice } from '../measure/bed-advice.ts';
@@ -8,7 +10,6 @@ import type { BedSurvey } from '../measure/bed-survey.ts';
 import { half95, type Estimate } from '../measure/estimate.ts';
 import type { ShimAnswer } from '../measure/shims.ts';
 import { THINNEST_BOARD_MM, type SkimPlan } from '../measure/skim.ts';
-import type { SkimProgram } from '../measure/skim-program.ts';
 import { unreachable } from '../num/invariant.ts';
 import { deviationText, intervalText, lengthText, shareText } from '../sheet/words.ts';
 import { estimateJson } from './estimate-json.ts';
@@ -27,7 +28,8 @@ export interface BedFindings {
   readonly places: readonly PartPlace[] | null;
   readonly heights: BedHeights;
   readonly advice: BedAdvice;
-  readonly program: SkimProgram;
+  /** How the board is skimmed, or why no program does it. */
+  readonly level: Step<LevelledBoard>;
 }
 
 /** For a person at a terminal. */
@@ -148,14 +150,14 @@ function shimLines({ shims, care }: BedFindings): string[] {
   }
 }
 
-function skimLines({ skim, program, care }: BedFindings): string[] {
+function skimLines({ skim, level, care }: BedFindings): string[] {
   const { units } = care;
   const board = skim.isThickEnough
     ? `the board keeps ${lengthText(skim.thinnestMm, units)} at its thinnest`
     : `the board would keep only ${lengthText(Math.max(0, skim.thinnestMm), units)}, and less than ${lengthText(THINNEST_BOARD_MM, units)} lets go of screws`;
   const how =
-    program.kind === 'program'
-      ? `${program.passCount} ${program.passCount === 1 ? 'pass' : 'passes'} with ${program.cutter}`
+    level.kind === 'made'
+      ? `${level.value.passCount} ${level.value.passCount === 1 ? 'pass' : 'passes'} with ${level.value.program.cutter.name}`
       : 'no program, for the shop file has no flat cutter with speed and feed';
   return [
     ...wrapped(

@@ -1,6 +1,11 @@
 import { join } from 'node:path';
+import { fileNameOf } from '../export/plain-words.ts';
+import { rs274Of } from '../export/rs274.ts';
+import { airCut } from '../jig/program/air-cut.ts';
+import { levelBoard } from '../jig/program/level-board.ts';
+import type { Program } from '../jig/program/program.ts';
 import { faultText } from '../job/fault.ts';
-import type { Job } from '../job/job.ts';
+import type { Job, Units } from '../job/job.ts';
 import { readBedCare, type BedCare } from '../job/readings/bed-care.ts';
 import { bedAdvice } from '../measure/bed-advice.ts';
 import { acrossPart, effectOnNeeds, onMeasuredBed, partPlaces } from '../measure/bed-effect.ts';
@@ -9,9 +14,10 @@ import { surveyOf, type BedSurvey } from '../measure/bed-survey.ts';
 import { doubtsOf } from '../measure/doubts.ts';
 import { shimPlan } from '../measure/shims.ts';
 import { skimPlan } from '../measure/skim.ts';
-import { skimProgram } from '../measure/skim-program.ts';
 import { cornerAt, frontUpCorner } from '../setup/place.ts';
+import { invariant } from '../num/invariant.ts';
 import { bedMap } from '../sheet/bed-map.ts';
+import { readProgram } from '../sweep/program/read.ts';
 import { bedJson, bedText, type BedFindings } from './bed-text.ts';
 import { doubtFaults } from './bed-doubts.ts';
 import { EXIT, Refusal } from './exit.ts';
@@ -76,8 +82,9 @@ function findingsOf(care: BedCare, job: Job | null): BedFindings {
     places: laid === null ? null : partPlaces(laid, heights),
     heights,
     advice: bedAdvice(survey, shims, skim, effects),
-    program: skimProgram(
+    level: levelBoard(
       {
+        shopName: care.shop.name,
         xMm: Math.min(care.board.xMm, care.travelMm?.x ?? Infinity),
         yMm: Math.min(care.board.yMm, care.travelMm?.y ?? Infinity),
         depthMm: skim.depthMm,
@@ -87,7 +94,7 @@ function findingsOf(care: BedCare, job: Job | null): BedFindings {
   };
 }
 
-function filesOf({ care, job, survey, shims, skim, program }: BedFindings): readonly NewFile[] {
+function filesOf({ care, job, survey, shims, skim, level }: BedFindings): readonly NewFile[] {
   const picture = bedMap({
     survey,
     board: care.board,
@@ -97,9 +104,21 @@ function filesOf({ care, job, survey, shims, skim, program }: BedFindings): read
     title: care.shop.name,
   });
   const files: NewFile[] = [{ name: 'bed.svg', bytes: `${picture.html}\n` }];
-  if (program.kind === 'program' && skim.isThickEnough)
-    files.push({ name: 'skim.ngc', bytes: program.text });
+  if (level.kind === 'made' && skim.isThickEnough)
+    for (const program of [level.value.program, airCut(level.value.program)])
+      files.push({ name: `${fileNameOf(program.name)}.nc`, bytes: written(program, care.units) });
   return files;
+}
+
+/** The text, once a reader of its own has found nothing to say against it. */
+function written(program: Program, units: Units): string {
+  const text = rs274Of(program, units);
+  const read = readProgram(text, { units });
+  // Up to its safe height and over the witness it comes from wherever the cutter was left.
+  const first = read.moves[0]?.line ?? 0;
+  const wrong = read.findings.find(({ kind, line }) => kind !== 'beware' || line > first);
+  invariant(wrong === undefined, `${program.name}, line ${wrong?.line}: ${wrong?.message}`);
+  return text;
 }
 
 function partOf(job: Job) {

@@ -77,7 +77,7 @@ export async function buildJob(
   const files = [
     ...(sheet === null ? [] : [{ name: 'bench-sheet.html', bytes: sheet }]),
     ...(groups.has('prediction')
-      ? [{ name: 'prediction.json', bytes: `${predictionJson(prediction)}\n` }]
+      ? [{ name: 'prediction.json', bytes: `${predictionJson(prediction, job.dialled ?? null)}\n` }]
       : []),
     ...(hold.plan !== null && groups.has('hold')
       ? [{ name: 'hold.html', bytes: holdPage(job, hold.plan, hold.notes, version) }]
@@ -95,13 +95,24 @@ function sheetOf(
   stopPictures: readonly string[],
 ): string {
   const { job, placings } = told;
-  if (job.locating !== 'stops')
+  if (job.locating !== 'stops') {
+    const [stop] = stops;
     return benchSheet({
       ...told,
       made: 'in-the-bed',
       job,
-      clearances: clearancesInBed(job, placings),
+      clearances: clearancesInBed(job, placings, stops.flatMap(bodiesOf)),
+      ...(stop === undefined
+        ? {}
+        : {
+            printedFence: {
+              stop,
+              picture: stopPictures[0]!,
+              fileName: `${fileNameOf(stop.name)}.stl`,
+            },
+          }),
     });
+  }
   return benchSheet({
     ...told,
     made: 'stops',

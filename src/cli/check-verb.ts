@@ -65,6 +65,9 @@ async function checkedJson(path: string, say: Say): Promise<number> {
       trouble,
       notes,
       assumed: assumptionsOf(job),
+      ...(job.dialled === undefined ? {} : { dialled: job.dialled }),
+      // Offsets that are kept beside the job and void for it as it stands, as the terminal says it.
+      warnings: correctionWarning(path, job),
       needs: prediction.needs.map(({ name, chance, chanceSe }) => ({ name, chance, chanceSe })),
     });
     return good ? EXIT.good : EXIT.missed;

@@ -2,14 +2,14 @@ import type { Cutter, StopsJob } from '../job/job.ts';
 import { overheadOf } from '../sweep/overhead.ts';
 import { cannot, mm, type Cannot } from './answer.ts';
 import { roundingMm, stopNumbers } from './numbers.ts';
-import type { StopPart } from './stop-part.ts';
+import type { BarePart } from './stop-part.ts';
 
 /**
  * Why the faces of a stop cannot be milled in place with `cutter`, or null: its flutes must reach from
  * the foot of the band to its top, and nut and spindle must pass over the stop and its screw heads
  * while the tip is at that foot. A dust shoe can come off for this cut.
  */
-export function noMillingRoom(job: StopsJob, part: StopPart, cutter: Cutter): Cannot | null {
+export function noMillingRoom(job: StopsJob, part: BarePart, cutter: Cutter): Cannot | null {
   const { lowMm, highMm } = part.band;
   if (cutter.fluteMm !== null && cutter.fluteMm < highMm - lowMm)
     return cannot(

@@ -2,12 +2,12 @@ import type { AboveTip, Band, StopsJob } from '../job/job.ts';
 import type { Clearance } from '../sweep/clearance.ts';
 import { figure, mm, type Cannot } from './answer.ts';
 import { roundingMm, stopNumbers } from './numbers.ts';
-import type { StopPart } from './stop-part.ts';
+import type { BarePart } from './stop-part.ts';
 import type { Strike } from './strike.ts';
 
 /** What comes of making the stops: the parts, a reason why not, or something that strikes them. */
 export type Attempt =
-  | { readonly kind: 'made'; readonly parts: readonly StopPart[] }
+  | { readonly kind: 'made'; readonly parts: readonly BarePart[] }
   | Cannot
   | { readonly kind: 'struck'; readonly strike: Strike };
 

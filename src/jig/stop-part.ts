@@ -36,6 +36,11 @@ export interface StopPart {
   readonly notes: readonly string[];
 }
 
+/** A stop before it is known whether it is made: what would be engraved on it is not worked out yet. */
+export type BarePart = Omit<StopPart, 'words'> & {
+  readonly label: () => StopPart['words'];
+};
+
 /**
  * A solid as outlines by height, lowest first: every level has as many loops and vertices as the
  * next, vertex over vertex. Two levels at one height make a shoulder. Layout frame.

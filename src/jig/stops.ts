@@ -17,16 +17,20 @@ import { screwFit, type ScrewFit } from './screw-holes.ts';
 import { standing, standingHere, type StandingPiece } from './standing.ts';
 import { stopHeights, type StopHeights } from './stop-heights.ts';
 import { finalFaces, stopOutline } from './stop-outline.ts';
-import type { StopPart, StopsAnswer } from './stop-part.ts';
+import type { BarePart, StopPart, StopsAnswer } from './stop-part.ts';
 import { strikeText, worstStrike } from './strike.ts';
 
 /** The corner stops that the job describes, standing where they belong; or why there are none. */
 export function stopsOf(job: StopsJob, placings: Placings): StopsAnswer {
   const tried = attempt(job, placings, standing);
-  if (tried.kind !== 'struck') return tried;
+  if (tried.kind === 'cannot') return tried;
+  if (tried.kind === 'made') return { kind: 'made', parts: tried.parts.map(labelled) };
   const again = (other: StopsJob): Attempt => attempt(other, placings, standingHere);
   return cannot(strikeText(tried.strike), remedyText(job, tried.strike, again));
 }
+
+/** Letters take longer than the rest of a stop: only what is handed out gets them, no attempt does. */
+const labelled = ({ label, ...part }: BarePart): StopPart => ({ ...part, words: label() });
 
 function attempt(job: StopsJob, placings: Placings, stand: typeof standing): Attempt {
   const withRim = attemptAt(job, placings, stand, 'rim');
@@ -49,7 +53,7 @@ function attemptAt(
   const fit = screwFit(thread, job.stops.made.kind, heights.value.topMm);
   const stood = stand(job, placings, heights.value.topMm, fit);
   if (stood.kind === 'cannot') return stood;
-  const parts: StopPart[] = [];
+  const parts: BarePart[] = [];
   for (const one of stood.value) {
     const part = partOf(job, one, heights.value, fit);
     if (part.kind === 'cannot') return part;
@@ -64,7 +68,7 @@ function attemptAt(
 }
 
 /** Everything of a part that others must keep clear of: itself and the heads that stand on it. */
-export function bodiesOf(part: StopPart): readonly Body[] {
+export function bodiesOf(part: BarePart | StopPart): readonly Body[] {
   return [part.body, ...part.heads];
 }
 
@@ -73,7 +77,7 @@ function partOf(
   one: StandingPiece,
   heights: StopHeights,
   fit: ScrewFit,
-): Step<StopPart> {
+): Step<BarePart> {
   const { piece, size } = one;
   const holes = boredHoles(one.seats, fit);
   const screws = one.seats.map((seat, i) => screwOf(job, piece, seat, holes[i]!, fit.thread));
@@ -98,7 +102,7 @@ function partOf(
     },
     heads: proudMm === 0 ? [] : screws.map((screw) => headOf(name, screw, heights, fit)),
     profile: profileOf(piece, size, heights, [...holes, ...pinned.map(pinHole)]),
-    words: stopLabel(job, piece, size, [...holes, ...grooves, ...pinned.map(pinHole)]),
+    label: () => stopLabel(job, piece, size, [...holes, ...grooves, ...pinned.map(pinHole)]),
     lands: landsInLayout(piece),
     towardsBlank: towardsBlank(piece.frame),
     screws,

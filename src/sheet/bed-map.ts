@@ -30,6 +30,11 @@ export function bedMap(map: BedMap): Html {
     x: MARGIN_MM + x * scale,
     y: HEAD_MM + (board.yMm - y) * scale,
   });
+  const screws: readonly Screw[] = (map.plan?.at ?? []).map((one) => ({
+    at: spot(one.screw),
+    words: one.stack.pieces.length === 0 ? 'no shim' : one.stack.pieces.join(' + '),
+    isLifted: one.stack.pieces.length > 0,
+  }));
   const mean = survey.plane.heightMm;
   const largest = Math.max(...survey.heights.map(({ heightMm: mm }) => Math.abs(mm - mean)), 1e-6);
   const colour = (mm: number): string => shade((mm - mean) / largest);
@@ -44,10 +49,10 @@ export function bedMap(map: BedMap): Html {
       field(map, spot, scale, colour),
       frame,
       partBox(map, spot, scale),
-      ...survey.heights.map(({ at, heightMm: mm }) => reading(spot(at), mm - mean, units)),
-      ...(map.plan === null
-        ? []
-        : map.plan.at.map((one) => screw(spot(one.screw), one.stack.pieces))),
+      // Signs first, words on top of them: a reading may be taken right beside a screw.
+      ...screws.map((one) => screwSign(one.at)),
+      ...survey.heights.map(({ at, heightMm: mm }) => reading(spot(at), mm - mean, units, screws)),
+      ...screws.map(shimWords),
       textAt(
         { x: MARGIN_MM, y: HEAD_MM + heightMm + 6 },
         `Heights over the mean plane's middle in ${shown}; red stands high, blue low.`,
@@ -89,22 +94,59 @@ function field(
   );
 }
 
-function reading(at: Spot, offMm: number, units: Units): Html {
-  const value = units === 'inch' ? (offMm / MM_PER_INCH) * 1000 : offMm * 100;
-  const words = trueMinus(value.toFixed(0));
-  return markup`<circle cx="${dot(at.x)}" cy="${dot(at.y)}" r="0.8" fill="${INK}"/>${textAt({ x: at.x, y: at.y - 1.6 }, words, { sizeMm: 3.2, anchor: 'middle', rim: 'white' })}`;
+interface Screw {
+  readonly at: Spot;
+  readonly words: string;
+  readonly isLifted: boolean;
 }
 
-function screw(at: Spot, pieces: readonly string[]): Html {
-  const words = pieces.length === 0 ? 'no shim' : pieces.join(' + ');
-  const label = textAt({ x: at.x, y: at.y + 5.2 }, words, {
+/** The figure stands over its dot, or beside it where the sign of a screw or its words are in the way. */
+function reading(at: Spot, offMm: number, units: Units, screws: readonly Screw[]): Html {
+  const value = units === 'inch' ? (offMm / MM_PER_INCH) * 1000 : offMm * 100;
+  const words = trueMinus(value.toFixed(0));
+  const places = [
+    { x: at.x, y: at.y - 1.6, anchor: 'middle' },
+    { x: at.x + 1.8, y: at.y + 1.1, anchor: 'start' },
+    { x: at.x - 1.8, y: at.y + 1.1, anchor: 'end' },
+    { x: at.x, y: at.y + 4.2, anchor: 'middle' },
+  ] as const;
+  const long = words.length * READING_WIDE_MM;
+  const free = ({ x, y, anchor }: (typeof places)[number]): boolean => {
+    const left = anchor === 'start' ? x : anchor === 'end' ? x - long : x - long / 2;
+    return screws.every(
+      (one) =>
+        !meet([left, left + long, y - 2.6, y], signBox(one)) &&
+        !meet([left, left + long, y - 2.6, y], wordsBox(one)),
+    );
+  };
+  const place = places.find(free) ?? places[0];
+  return markup`<circle cx="${dot(at.x)}" cy="${dot(at.y)}" r="0.8" fill="${INK}"/>${textAt(place, words, { sizeMm: 3.2, anchor: place.anchor, rim: 'white' })}`;
+}
+
+/** Widths of a letter at the sizes used here, mm: widest of common sans-serif faces. */
+const READING_WIDE_MM = 2;
+const SHIM_WIDE_MM = 1.7;
+
+/** Left, right, top, bottom on the page. */
+type Box = readonly [number, number, number, number];
+
+const meet = (a: Box, b: Box): boolean => a[0] < b[1] && b[0] < a[1] && a[2] < b[3] && b[2] < a[3];
+const signBox = ({ at }: Screw): Box => [at.x - 2, at.x + 2, at.y - 2, at.y + 2];
+const wordsBox = ({ at, words }: Screw): Box => {
+  const half = (words.length * SHIM_WIDE_MM) / 2;
+  return [at.x - half, at.x + half, at.y + 3, at.y + 5.8];
+};
+
+const screwSign = (at: Spot): Html =>
+  markup`<circle cx="${dot(at.x)}" cy="${dot(at.y)}" r="1.8" fill="#ffffff" stroke="${INK}" stroke-width="0.5"/><line x1="${dot(at.x - 1.2)}" y1="${dot(at.y)}" x2="${dot(at.x + 1.2)}" y2="${dot(at.y)}" stroke="${INK}" stroke-width="0.5"/>`;
+
+const shimWords = ({ at, words, isLifted }: Screw): Html =>
+  textAt({ x: at.x, y: at.y + 5.2 }, words, {
     sizeMm: 2.8,
     anchor: 'middle',
     rim: 'white',
-    weight: pieces.length === 0 ? 400 : 700,
+    weight: isLifted ? 700 : 400,
   });
-  return markup`<circle cx="${dot(at.x)}" cy="${dot(at.y)}" r="1.8" fill="#ffffff" stroke="${INK}" stroke-width="0.5"/><line x1="${dot(at.x - 1.2)}" y1="${dot(at.y)}" x2="${dot(at.x + 1.2)}" y2="${dot(at.y)}" stroke="${INK}" stroke-width="0.5"/>${label}`;
-}
 
 function partBox({ part }: BedMap, spot: (at: Point<'bed'>) => Spot, scale: number): Html {
   if (part === null) return markup``;

@@ -23,6 +23,17 @@ export interface StopsInput extends Told {
 export interface BedInput extends Told {
   readonly made: 'in-the-bed';
   readonly job: Exclude<Job, StopsJob>;
+  /** The fence that is printed (`jig: fence-stop`) in place of a bar of the shop's own; absent: none is. */
+  readonly printedFence?: PrintedFence;
+}
+
+/** A fence as it is printed: drawn on the sheet as it stands. */
+export interface PrintedFence {
+  readonly stop: SheetStop;
+  /** An SVG element made by `stopPicture`. */
+  readonly picture: string;
+  /** The file to print that lies beside the sheet. */
+  readonly fileName: string;
 }
 
 export interface Told {

@@ -52,7 +52,25 @@ describe('learn', { timeout: MANY_RUNS_MS }, () => {
       expect(JSON.parse(predicted.out)).toMatchObject({
         dialled: { turns: 1, measured: '2026-11-21' },
       });
+      // Where on the bed it stands changes no offset, and lets its stops be made.
+      const onBed = `${JOB}\non-bed: [30, 30]\n`;
+      writeFileSync(join(folder, 'job.yaml'), onBed);
+      const checked = (): unknown =>
+        JSON.parse(flipwright(['check', 'job.yaml', '--json'], folder).out);
+      expect(checked()).toMatchObject({ dialled: { turns: 1 }, warnings: [] });
+      flipwright(['build', 'job.yaml', '--only', 'prediction', '--out', 'made', ...FAST], folder);
+      const built = readFileSync(join(folder, 'made', 'job', 'prediction.json'), 'utf8');
+      expect(JSON.parse(built)).toMatchObject({ dialled: { turns: 1, measured: '2026-11-21' } });
+      writeFileSync(join(folder, 'job.yaml'), otherwise(onBed, 'height: 8', 'height: 10'));
+      expect(checked()).not.toHaveProperty('dialled');
+      expect(checked()).toMatchObject({
+        warnings: expect.arrayContaining([expect.stringMatching(/WARNING/)]) as unknown,
+      });
       writeFileSync(join(folder, 'job.yaml'), otherwise(JOB, 'height: 8', 'height: 10'));
+      expect(checked()).not.toHaveProperty('dialled');
+      expect(checked()).toMatchObject({
+        warnings: expect.arrayContaining([expect.stringMatching(/WARNING/)]),
+      });
       const after = flipwright(['learn', 'job.yaml'], folder);
       expect(after.out).toMatch(/WARNING[^]*height was stop 8 high, and is stop 10 high/);
       const void_ = flipwright(['predict', 'job.yaml', '--json', ...FAST], folder);

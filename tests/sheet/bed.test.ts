@@ -2,6 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { TakeUp, Turn } from '../../src/job/job.ts';
 import { benchSheet } from '../../src/sheet/bench-sheet.ts';
+import { fenceAlone } from '../../src/jig/fence-job.ts';
+import { bodiesOf, stopsOf } from '../../src/jig/stops.ts';
+import { clearancesInBed } from '../../src/sheet/locating/way-of.ts';
 import { bedTrouble } from '../../src/sheet/locating/bed-trouble.ts';
 import { nestShape } from '../../src/jig/nest/nest-shape.ts';
 import type { BedInput } from '../../src/sheet/sheet-input.ts';
@@ -397,6 +400,24 @@ describe('a nest', () => {
 });
 
 describe('a fence and a dowel', () => {
+  it('shows the fence that is printed as it is made, screws and all, in place of a bar', () => {
+    const job = { ...atFence, onBed: { ...atFence.onBed, value: { x: 100, y: 90 } } };
+    const input = bedInputFor(job);
+    const answer = stopsOf(fenceAlone(job)!, input.placings);
+    if (answer.kind === 'cannot') throw new Error(`${answer.because}; ${answer.wouldFit}`);
+    const [stop] = answer.parts;
+    const page = benchSheet({
+      ...input,
+      clearances: clearancesInBed(job, input.placings, answer.parts.flatMap(bodiesOf)),
+      printedFence: { stop: stop!, picture: '<svg></svg>', fileName: 'fence-stop-near.stl' },
+    });
+    expect(page).toContain('<b>fence-stop-near.stl</b>');
+    expect(page).not.toContain('Make the fence');
+    expect(page).toContain('<figcaption>A</figcaption><svg></svg>');
+    // What passes over it is told of the very part: its name stands in the table of heights.
+    expect(page).toContain('fence stop, near');
+  });
+
   it('are set, drilled with the blank at the fence, and both used after the turn', () => {
     expectInOrder(workOf(atFence), [
       'Make the fence',

@@ -1,4 +1,5 @@
 import { unreachable } from '../../num/invariant.ts';
+import type { Body } from '../../sweep/body.ts';
 import type { Placings } from '../../sweep/clearances.ts';
 import { clearancesOf } from '../../sweep/clearances.ts';
 import type { Clearance } from '../../sweep/clearance.ts';
@@ -25,15 +26,22 @@ export function wayOf(input: SheetInput): Way {
     case 'nest':
       return nestWay(job, placings);
     case 'fence-and-dowel':
-      return fenceAndDowelWay(job, placings);
+      return fenceAndDowelWay(job, placings, input.printedFence);
     default:
       return unreachable(job);
   }
 }
 
-/** How everything that moves with the cutter passes what is made in the bed, where that stands. */
-export function clearancesInBed(job: BedInput['job'], placings: Placings): readonly Clearance[] {
-  const standing = standingIn(job, placings);
+/**
+ * How everything that moves with the cutter passes what is made in the bed, where that stands. `fence`:
+ * a printed fence and its screw heads, in place of a bar.
+ */
+export function clearancesInBed(
+  job: BedInput['job'],
+  placings: Placings,
+  fence: readonly Body[] = [],
+): readonly Clearance[] {
+  const standing = standingIn(job, placings, fence);
   const isThere = ({ body, placing }: Clearance): boolean =>
     standing.some(
       (one) => one.body.name === body && one.placings.some((face) => `${face}-up` === placing),
@@ -46,7 +54,11 @@ export function clearancesInBed(job: BedInput['job'], placings: Placings): reado
 }
 
 /** What is made in the bed and stands on it, each with the faces up for which it does. */
-export function standingIn(job: BedInput['job'], placings: Placings): readonly Standing[] {
+export function standingIn(
+  job: BedInput['job'],
+  placings: Placings,
+  fence: readonly Body[] = [],
+): readonly Standing[] {
   switch (job.locating) {
     case 'dowels':
       return standingDowels(dowelSet(job, job.dowels, placings));
@@ -56,9 +68,9 @@ export function standingIn(job: BedInput['job'], placings: Placings): readonly S
     }
     case 'fence-and-dowel': {
       const { dowel } = job.fenceAndDowel;
-      const { body } = fenceBar(job.fenceAndDowel, placings);
+      const bodies = fence.length > 0 ? fence : [fenceBar(job.fenceAndDowel, placings).body];
       return [
-        { body, placings: ['front', 'back'] },
+        ...bodies.map((body): Standing => ({ body, placings: ['front', 'back'] })),
         ...standingDowels(dowelSet(job, dowel, placings)),
       ];
     }

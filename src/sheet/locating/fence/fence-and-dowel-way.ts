@@ -16,22 +16,22 @@ import { areStanding, dowelSet, type DowelSet } from '../dowels/dowel-set.ts';
 import { BURRS } from '../dowels/dowels-way.ts';
 import { drillWithBlank, lookUnder, nextBlank } from '../dowels/drill-with-blank.ts';
 import { fenceLine } from '../fence-line.ts';
-import type { SheetStop } from '../../sheet-input.ts';
+import type { PrintedFence, SheetStop } from '../../sheet-input.ts';
 import { stopBadges } from '../stops/stop-badges.ts';
 import { contactDrawing, stopDrawing, stopMarks } from '../stops/stop-drawing.ts';
 import { pushedSide } from '../take-up.ts';
 import type { Located, Way } from '../way.ts';
 import { fenceBar } from './fence-bar.ts';
 import { layAtFence, layOnDowelAtFence } from './fence-laying.ts';
-import { flattenDowel, haveFence, setFence } from './fence-making.ts';
+import { flattenDowel, haveFence, printFence, setFence } from './fence-making.ts';
 
 export type FenceJob = Extract<Job, { locating: 'fence-and-dowel' }>;
 
 /** Located by a fence, which gives the angle, and one dowel in a hole, which gives the place along it. */
-export function fenceAndDowelWay(job: FenceJob, placings: Placings): Way {
+export function fenceAndDowelWay(job: FenceJob, placings: Placings, printed?: PrintedFence): Way {
   const fence = job.fenceAndDowel;
   const set = dowelSet(job, fence.dowel, placings);
-  const bar = fenceBar(fence, placings);
+  const bar = printed?.stop ?? fenceBar(fence, placings);
   const isWith = fence.dowel.drilled === 'with-the-blank';
   return {
     heights: {
@@ -40,7 +40,11 @@ export function fenceAndDowelWay(job: FenceJob, placings: Placings): Way {
       tells: 'the fence and the dowel',
     },
     cautions: dowelCautions(set),
-    prepare: [haveFence(job, fence, bar), haveDowels(set), flattenDowel(job, placings)],
+    prepare: [
+      printed === undefined ? haveFence(job, fence, bar) : printFence(printed),
+      haveDowels(set),
+      flattenDowel(job, placings),
+    ],
     cutters: fence.made.kind === 'milled-in-place' ? [fence.made.cutter] : [],
     key: {
       title: 'Fence and dowel',
@@ -53,7 +57,10 @@ export function fenceAndDowelWay(job: FenceJob, placings: Placings): Way {
         ...dowelLines(set),
         markup`<b>M</b>: the pencilled corner`,
       ],
-      pictures: [],
+      pictures:
+        printed === undefined
+          ? []
+          : [markup`<figure><figcaption>A</figcaption>${{ html: printed.picture }}</figure>`],
     },
     turning: { before: isWith ? [tapIn(set)] : [], burrs: BURRS, after: [] },
     next: nextBlank(set),

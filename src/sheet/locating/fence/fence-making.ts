@@ -7,7 +7,7 @@ import type { Placing } from '../../../setup/placing.ts';
 import type { Placings } from '../../../sweep/clearances.ts';
 import { markup } from '../../html.ts';
 import { xyWords } from '../../place-words.ts';
-import type { SheetStop } from '../../sheet-input.ts';
+import type { PrintedFence, SheetStop } from '../../sheet-input.ts';
 import type { Step } from '../../step.ts';
 import { step } from '../../step.ts';
 import { lengthText, unitText } from '../../words.ts';
@@ -36,6 +36,12 @@ export function haveFence(job: Job, fence: FenceAndDowel, bar: SheetStop): Step 
     markup`Make the fence: a straight bar of hard wood, plastic or aluminium, ${size(long!)} long, ${size(short!)} wide and ${size(bar.body.highMm)} high, with a screw near each end and one between. ${touch}${band}${full} Take the lower edge of its face off a little, for chips.`,
   );
 }
+
+/** The same where the fence is printed. */
+export const printFence = ({ fileName }: PrintedFence): Step =>
+  step(
+    markup`Print the fence, <b>${fileName}</b>: base down, without support, solid round the screws. It has its screw holes, its lands and the room for chips.`,
+  );
 
 function landMm({ lands }: SheetStop): number {
   const [one, other] = lands[0]!.ends;

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { skimProgram } from '../../src/measure/skim-program.ts';
-import { FLAT6 } from '../setup/plain-job.ts';
+import { rs274Of } from '../../../src/export/rs274.ts';
+import { levelBoard } from '../../../src/jig/program/level-board.ts';
+import { FLAT6 } from '../../setup/plain-job.ts';
 
 const CUTTER = {
   ...FLAT6,
@@ -9,7 +10,7 @@ const CUTTER = {
   speedPerMin: 16000,
   feedMmPerMin: 2400,
 };
-const AREA = { xMm: 150, yMm: 110, depthMm: 0.72 };
+const AREA = { shopName: 'small (shop)', xMm: 150, yMm: 110, depthMm: 0.72 };
 
 interface Move {
   readonly rapid: boolean;
@@ -27,7 +28,7 @@ function followed(text: string): readonly Move[] {
     if (/^(%|\(.*\)|)$/.test(line)) continue;
     const words = line.split(' ');
     if (!/^G[01]$/.test(words[0]!)) {
-      expect(line).toMatch(/^(G21 G90 G17 G94|M3 S\d+|G4 P3|M5|M2)$/);
+      expect(line).toMatch(/^(G21|G90|G17|G94|M0|M3 S\d+|G4 P4|M5|M2)$/);
       continue;
     }
     for (const word of words.slice(1)) {
@@ -42,9 +43,11 @@ function followed(text: string): readonly Move[] {
   return moves;
 }
 
-describe('the program that skims the board', () => {
-  const program = skimProgram(AREA, [FLAT6, CUTTER]);
-  const text = program.kind === 'program' ? program.text : '';
+describe('the program that skims an uneven board', () => {
+  const answer = levelBoard(AREA, [FLAT6, CUTTER]);
+  if (answer.kind === 'cannot') throw new Error(answer.because);
+  const { program, passCount } = answer.value;
+  const text = rs274Of(program, 'mm');
 
   it('reaches every place of the board at full depth, and never cuts deeper or leaves the board', () => {
     const moves = followed(text);
@@ -74,7 +77,8 @@ describe('the program that skims the board', () => {
   });
 
   it('takes the widest cutter with a speed and a feed, in passes, never moving fast below the top', () => {
-    expect(program).toMatchObject({ kind: 'program', passCount: 2, cutter: 'surfacing 22 (new)' });
+    expect(passCount).toBe(2);
+    expect(program.cutter.name).toBe('surfacing 22 (new)');
     expect(text).not.toMatch(/\(.*\(|\).*\)/);
     const moves = followed(text);
     moves.forEach((move, k) => {
@@ -82,11 +86,14 @@ describe('the program that skims the board', () => {
       if (move.rapid && before !== undefined && (before.x !== move.x || before.y !== move.y))
         expect(move.z).toBeGreaterThan(0);
     });
-    for (const line of text.split('\n')) expect(line.length).toBeLessThan(256);
+    // 2400 a minute along, a third of that down, each said where it changes.
+    expect(text).toMatch(/\nG1 Z-0\.36 F800\nG1 X\d+(\.\d+)? F2400\n/);
   });
 
   it('is not written without a cutter that it knows how to run', () => {
-    expect(skimProgram(AREA, [FLAT6])).toEqual({ kind: 'no cutter' });
+    expect(levelBoard(AREA, [FLAT6])).toMatchObject({ kind: 'cannot' });
+    const ball = { ...CUTTER, kind: 'ball' as const };
+    expect(levelBoard(AREA, [ball])).toMatchObject({ kind: 'cannot' });
   });
 });
 

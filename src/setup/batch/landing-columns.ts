@@ -9,7 +9,7 @@ import type { Placing } from '../placing.ts';
 import type { SeatFrame } from '../seat-frame.ts';
 import type { ZeroAnchor } from '../zero.ts';
 import type { StrainColumns } from './edge-columns.ts';
-import type { PoseColumns } from './seat-columns.ts';
+import type { PoseColumns } from './seat-parts.ts';
 import type { FoundColumns } from './zero-columns.ts';
 
 /** One placing with a column each of its pose and of where its zero was found. */

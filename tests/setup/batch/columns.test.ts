@@ -57,7 +57,7 @@ function jobOf(job: StopsJob, seed: number): Job {
         limits: { lowMm: 0, highMm: 900 },
       },
     ],
-  } as Job;
+  };
 }
 
 /** Sizes as large as a shop's worst: leans, crooks and strains as pure numbers, the rest mm. */

@@ -20,21 +20,62 @@ export function localError(
   from: number,
   columns: Columns,
 ): LocalError {
-  const { spread, overMm } = job.shop.machine.local;
-  const { distribution } = spread;
-  if (at === from || (distribution.kind === 'exactly' && distribution.value === 0)) return NOTHING;
-  const corner = job.onBed.value[axis] - cornerAt(job, frontUpCorner(job))[axis];
-  const one = valueAt((corner + at) / overMm, axis, columns);
-  const other = valueAt((corner + from) / overMm, axis, columns);
-  return (draws, i) => one(draws, i) - other(draws, i);
+  const parts = localPartsOf(job, axis, at, from, columns);
+  if (parts === null) return NOTHING;
+  const { low, high, atLow, atHigh, fromLow, fromHigh, atFromLow, atFromHigh } = parts;
+  return (draws, i) =>
+    low * draws[atLow + i]! +
+    high * draws[atHigh + i]! -
+    (fromLow * draws[atFromLow + i]! + fromHigh * draws[atFromHigh + i]!);
 }
 
-function valueAt(place: number, axis: Axis, columns: Columns): LocalError {
+/** The four draws it is made of, those of the place and those of `from`: their columns, and their shares. */
+export interface LocalParts {
+  readonly low: number;
+  readonly high: number;
+  readonly atLow: number;
+  readonly atHigh: number;
+  readonly fromLow: number;
+  readonly fromHigh: number;
+  readonly atFromLow: number;
+  readonly atFromHigh: number;
+}
+
+/** Null where there is none. */
+export function localPartsOf(
+  job: Job,
+  axis: Axis,
+  at: number,
+  from: number,
+  columns: Columns,
+): LocalParts | null {
+  const { spread, overMm } = job.shop.machine.local;
+  const { distribution } = spread;
+  if (at === from || (distribution.kind === 'exactly' && distribution.value === 0)) return null;
+  const corner = job.onBed.value[axis] - cornerAt(job, frontUpCorner(job))[axis];
+  const one = partsAt((corner + at) / overMm, axis, columns);
+  const other = partsAt((corner + from) / overMm, axis, columns);
+  return {
+    ...one,
+    fromLow: other.low,
+    fromHigh: other.high,
+    atFromLow: other.atLow,
+    atFromHigh: other.atHigh,
+  };
+}
+
+function partsAt(
+  place: number,
+  axis: Axis,
+  columns: Columns,
+): Pick<LocalParts, 'low' | 'high' | 'atLow' | 'atHigh'> {
   const knot = Math.floor(place);
   const nearer = place - knot;
   const length = Math.sqrt(nearer * nearer + (1 - nearer) * (1 - nearer));
-  const [low, high] = [(1 - nearer) / length, nearer / length];
-  const atLow = columns.of({ kind: 'local-error', axis, knot });
-  const atHigh = columns.of({ kind: 'local-error', axis, knot: knot + 1 });
-  return (draws, i) => low * draws[atLow + i]! + high * draws[atHigh + i]!;
+  return {
+    low: (1 - nearer) / length,
+    high: nearer / length,
+    atLow: columns.of({ kind: 'local-error', axis, knot }),
+    atHigh: columns.of({ kind: 'local-error', axis, knot: knot + 1 }),
+  };
 }

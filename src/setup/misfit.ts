@@ -1,9 +1,10 @@
 import { BATCH } from '../num/batch.ts';
 import type { Job, Need } from '../job/job.ts';
+import { needColumns, type FillNeed } from './batch/need-columns.ts';
 import { newColumns } from './columns.ts';
 import type { Deviation } from './deviation.ts';
 import { judgedOf, type Judged } from './judged.ts';
-import { needReading } from './need-reading.ts';
+import { needReading, type NeedReading } from './need-reading.ts';
 import { partsLanded } from './parts-landed.ts';
 
 /**
@@ -22,13 +23,24 @@ export interface MisfitModel {
   readonly evaluate: (draws: Float64Array, count: number, out: Float64Array) => void;
 }
 
-/** `withDial`: with what is dialled into the second placing's zero as deviations beside the others. */
-export function misfitModel(job: Job, withDial = false): MisfitModel {
+/**
+ * `withDial`: with what is dialled into the second placing's zero as deviations beside the others. `byTrials`: one trial at a
+ * time even where a batch can be worked at once, which gives the same to the bit.
+ */
+export function misfitModel(job: Job, withDial = false, byTrials = false): MisfitModel {
   const columns = newColumns();
-  const parts = partsLanded(job, columns, withDial);
-  const readings = job.needs.map((need) => needReading(job, need, parts));
+  const parts = partsLanded(job, columns, withDial, byTrials);
   const judged = judgedOf(job.needs);
   const firsts = judged.map((one) => (one.shape === 'radial' ? one.x : one.at));
+  const { inBatches } = parts;
+  const ofBatches: { readonly fill: FillNeed; readonly first: number }[] = [];
+  const ofTrials: { readonly read: NeedReading; readonly first: number }[] = [];
+  job.needs.forEach((need, k) => {
+    const first = firsts[k]! * BATCH;
+    const fill = inBatches === null ? null : needColumns(job, need, inBatches);
+    if (fill === null) ofTrials.push({ read: needReading(job, need, parts), first });
+    else ofBatches.push({ fill, first });
+  });
   const work = parts.work();
   return {
     deviations: columns.asked(),
@@ -37,10 +49,12 @@ export function misfitModel(job: Job, withDial = false): MisfitModel {
     outputCount: judged.reduce((sum, one) => sum + one.columnCount, 0),
     partCount: job.parts.count,
     evaluate: (draws, count, out) => {
+      inBatches?.lay(draws, count);
+      for (const { fill, first } of ofBatches) fill(draws, count, out, first);
+      if (ofTrials.length === 0) return;
       for (let i = 0; i < count; i++) {
         for (const load of work) load(draws, i);
-        for (let k = 0; k < readings.length; k++)
-          readings[k]!(draws, i, out, firsts[k]! * BATCH + i);
+        for (const { read, first } of ofTrials) read(draws, i, out, first + i);
       }
     },
   };

@@ -2,6 +2,7 @@ import type { Face, Feature, Job } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
 import type { Ring } from '../plane/ring.ts';
 import type { Landed } from '../plane/support.ts';
+import type { TurnColumns } from './batch/turn-columns.ts';
 import { affineLanding, type AffineLanding } from './affine-landing.ts';
 import type { Columns } from './columns.ts';
 import { edgeShapes } from './edges.ts';
@@ -31,12 +32,21 @@ export interface PartsLanded {
   readonly edges: () => Float64Array;
   /** As in `TurnOver`. */
   readonly spareMm: () => number;
+  /** All trials of a batch at once, as in `TurnOver`; the blank is then taken from there, not laid again. */
+  readonly inBatches: TurnColumns | null;
   readonly work: () => readonly Load[];
 }
 
-export function partsLanded(job: Job, columns: Columns, withDial = false): PartsLanded {
+/** `byTrials`: one trial at a time even where a batch can be had at once. */
+export function partsLanded(
+  job: Job,
+  columns: Columns,
+  withDial = false,
+  byTrials = false,
+): PartsLanded {
   const model = turnOverOf(job, columns, withDial);
-  const work: Load[] = [model.lay];
+  const inBatches = byTrials ? null : model.inBatches();
+  const work: Load[] = [inBatches === null ? model.lay : inBatches.take];
   const once = <T extends { readonly load: Load }>(make: () => T): (() => T) => {
     let made: T | null = null;
     return () => {
@@ -101,6 +111,7 @@ export function partsLanded(job: Job, columns: Columns, withDial = false): Parts
     heights,
     edges: () => edges().shape,
     spareMm: model.spareMm,
+    inBatches,
     work: () => work,
   };
 }

@@ -14,8 +14,8 @@ import { bevelFelt, placingKey, type ContactColumns } from './touching.ts';
  * crook * (4 + 8 depth / length), 0.06 for the worst edges of a deep blank, 0.005 for sawn ones. Twelve
  * passes leave less than 1e-10 mm of a 5 mm shift; most blanks settle after three.
  */
-const PASSES = 12;
-const SETTLED_MM = 1e-10;
+export const PASSES = 12;
+export const SETTLED_MM = 1e-10;
 
 /** Finds the pose of one placing in trial `i`; `shape` are the edges of the blank as it is then. */
 export type Seat = (draws: Float64Array, i: number, shape: Float64Array, pose: Pose) => void;

@@ -1,6 +1,7 @@
 import { invariant } from '../num/invariant.ts';
 import type { Face, Job, ZeroXy } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
+import { turnColumns, type TurnColumns } from './batch/turn-columns.ts';
 import type { Columns } from './columns.ts';
 import { edgeShapes } from './edges.ts';
 import type { Faces } from './faces.ts';
@@ -31,6 +32,8 @@ export interface TurnOver {
   readonly landing: (cut: string, face: Face, at: Point<'blank'>) => Landing;
   /** Play left on each side of dowels or in a nest, the lesser of both placings, mm; infinite on stops. */
   readonly spareMm: () => number;
+  /** The same for all trials of a batch at once, where it can be had; asks for no further columns. */
+  readonly inBatches: () => TurnColumns | null;
 }
 
 interface Prepared extends Laid {
@@ -118,7 +121,9 @@ export function turnOverOf(job: Job, columns: Columns, withDial = false): TurnOv
     return landingOn(job, laid, { cut, at, height: 'face', strains: moved }, columns);
   };
   const spareMm = (): number => Math.min(first.pose.spareMm, second.pose.spareMm);
-  return { lay, landing, spareMm };
+  const inBatches = (): TurnColumns | null =>
+    turnColumns(job, { first, second, edges, strains, returns, dial }, columns);
+  return { lay, landing, spareMm, inBatches };
 }
 
 /** The hole lies where the first placing really cut it, in wood that has moved since. */

@@ -6,12 +6,12 @@ import { MM_PER_INCH, trueMinus } from '../sheet/words.ts';
 import type { NeedPrediction } from '../stackup/prediction.ts';
 import { limitText, unitWords, type NeedUnits } from './need-units.ts';
 
-const WIDTH_MM = 120;
-const LEFT_MM = 23;
-const RIGHT_MM = 19;
+const WIDTH_MM = 150;
+const LEFT_MM = 24;
+const RIGHT_MM = 26;
 const TOP_MM = 8;
 const DOT_MM = 2.1;
-const BINS = 34;
+const BINS = 48;
 /** So many marks stand for all parts. */
 export const MARKS = 100;
 
@@ -31,7 +31,7 @@ export function dotPlot(need: NeedPrediction, as: NeedUnits): Html {
   const [from, to] = widened(Math.min(...all), Math.max(...all));
   const right = WIDTH_MM - RIGHT_MM;
   const x = straightScale([from, to], [LEFT_MM, right]);
-  const { heaps, highest } = heaped(marks, x);
+  const { heaps, highest } = heaped(marks, x, limits);
   const floor = TOP_MM + Math.max(12, highest * DOT_MM + 2);
   const height = floor + 27;
   const outside = [
@@ -81,15 +81,26 @@ interface Heaped {
   readonly value: number;
 }
 
-/** Each value over the middle of its bin, on top of those that are there. */
-function heaped(values: readonly number[], x: (value: number) => number) {
+/** Each value over the middle of its bin, on top of those that are there; never on the other side of a limit. */
+function heaped(
+  values: readonly number[],
+  x: (value: number) => number,
+  limits: readonly number[],
+): { readonly heaps: readonly Heaped[]; readonly highest: number } {
   const wide = (WIDTH_MM - LEFT_MM - RIGHT_MM) / BINS;
+  // The first limit is an end of a bin.
+  const from = limits[0] === undefined ? LEFT_MM : x(limits[0]);
   const levels = new Map<number, number>();
+  const middle = (bin: number): number => from + (bin + 0.5) * wide;
   const heaps = values.map((value): Heaped => {
-    const bin = Math.min(BINS - 1, Math.floor((x(value) - LEFT_MM) / wide));
+    let bin = Math.floor((x(value) - from) / wide);
+    for (const limit of limits) {
+      if (value <= limit && middle(bin) > x(limit)) bin -= 1;
+      if (value > limit && middle(bin) < x(limit)) bin += 1;
+    }
     const level = levels.get(bin) ?? 0;
     levels.set(bin, level + 1);
-    return { at: LEFT_MM + (bin + 0.5) * wide, level, value };
+    return { at: middle(bin), level, value };
   });
   return { heaps, highest: Math.max(0, ...levels.values()) };
 }
@@ -114,15 +125,21 @@ function hatched(from: number, to: number, floor: number): Html {
   return markup`<path d="${lines.join('')}" stroke="${FAINT}" stroke-width="0.18" stroke-opacity="0.7"/>`;
 }
 
-/** Each limit with its words on the side where it is crossed. */
+/** Each limit with its words: beyond it where there is room for them, else on the good side. */
 function limitLines(
   need: NeedPrediction,
   as: NeedUnits,
   x: (value: number) => number,
   floor: number,
 ): readonly Html[] {
-  const line = (value: number, anchor: 'start' | 'end', words: string): Html => {
+  const { low, high } = need.limits;
+  const line = (value: number, name: string, beyond: 'start' | 'end'): Html => {
     const at = x(value);
+    const words = `${name} ${limitText(value, as).replace(/ per .*$/, '')}`;
+    const wideMm = words.length * LETTER_MM;
+    const fits = beyond === 'end' ? at > wideMm : at + wideMm < WIDTH_MM;
+    const isAlone = low === null || high === null;
+    const anchor = fits && !isAlone ? beyond : beyond === 'end' ? 'start' : 'end';
     return joined([
       markup`<path d="M${dot(at)} ${TOP_MM - 3}V${dot(floor + 2)}" stroke="${INK}" stroke-width="0.8"/>`,
       textAt({ x: at + (anchor === 'start' ? 1 : -1), y: TOP_MM - 3.4 }, words, {
@@ -132,15 +149,14 @@ function limitLines(
       }),
     ]);
   };
-  const { low, high } = need.limits;
-  const both = low !== null && high !== null;
-  const words = (value: number): string => limitText(value, as).replace(/ per .*$/, '');
-  // One limit alone has the whole width for its words: they stand on the good side, where there is room.
   return [
-    ...(low === null ? [] : [line(low, both ? 'end' : 'start', `at least ${words(low)}`)]),
-    ...(high === null ? [] : [line(high, both ? 'start' : 'end', `at most ${words(high)}`)]),
+    ...(low === null ? [] : [line(low, 'at least', 'end')]),
+    ...(high === null ? [] : [line(high, 'at most', 'start')]),
   ];
 }
+
+/** Of a bold letter of the words at a limit, on average. */
+const LETTER_MM = 2;
 
 function axis(
   from: number,

@@ -4,11 +4,11 @@ import { holdDrawing } from '../sheet/hold-drawing.ts';
 import { HOLD_CAUTION, holdHeadline, holdLines } from '../sheet/hold-words.ts';
 import type { Html } from '../sheet/html.ts';
 import { markup } from '../sheet/html.ts';
-import type { HoldTold } from './report-input.ts';
+import type { ReportInput } from './report-input.ts';
 
 /** How the blank is held in both placings, and which pieces come free; or why that was not planned. */
-export function holding(job: Job, hold: HoldTold): Html {
-  if (hold.kind === 'not planned') return markup`<p>Not planned here: ${hold.because}.</p>`;
+export function holding(job: Job, hold: ReportInput['hold']): Html {
+  if (hold.plan === null) return markup`<p>Not planned here.</p>`;
   const { frontUp, backUp } = hold.plan;
   const order = job.first === 'front' ? [frontUp, backUp] : [backUp, frontUp];
   return markup`<p class="caution">${HOLD_CAUTION}</p>${hold.notes.map((note) => markup`<p>Note: ${note}</p>`)}<div class="held">${order.map((plan) => placing(job, plan))}</div>`;

@@ -26,7 +26,7 @@ const BADGE_MM = 5.4;
 /** Misses are drawn no further than this from their place. */
 const MOST_MISS_MM = 15;
 /** Parts whose whole outlines are drawn. */
-const GHOSTS = 30;
+const GHOSTS = 20;
 
 /** The part to scale, seen from the front, with where the back lands on it: misses magnified, limits with them. */
 export function landingMap(

@@ -35,7 +35,7 @@ export function makers(
     return markup`<li><span class="share">${toldShare(`${path}.shares.${k}.share`, share)}</span><span class="bar" aria-hidden="true"><i style="width:${wide}%"></i></span><span class="what"><b>${words}</b> <small>${from}</small></span></li>`;
   });
   const others = felt.length - bars.length;
-  return markup`<ol class="makers">${bars}</ol>${others > 0 ? markup`<p class="small">${others} more have a smaller hand in it.</p>` : markup``}${acting(prediction, need, path)}`;
+  return markup`<ol class="makers">${bars}</ol>${others > 0 ? markup`<p class="small">${others === 1 ? 'One more has' : `${others} more have`} a smaller hand in it.</p>` : markup``}${acting(prediction, need, path)}`;
 }
 
 /** What acts together, and what another draw of one thing alone would mend. */

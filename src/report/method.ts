@@ -7,7 +7,7 @@ import { told } from './told.ts';
 
 const ENDED: Readonly<Record<Prediction['ended'], string>> = {
   digits: 'as many as the digits asked for took',
-  trials: 'as many as were asked for',
+  trials: 'as many as were asked for, in whole blocks',
   seconds: 'stopped when the time was up',
   interrupted: 'stopped before its end: this is what was known by then',
 };

@@ -51,7 +51,8 @@ figure{margin:0}
 svg{display:block;width:100%;height:auto}
 .wide{overflow-x:auto;background:var(--card);border:1px solid var(--line);border-radius:.3rem}
 table{width:100%;border-collapse:collapse;font-size:.9rem;font-variant-numeric:tabular-nums}
-th,td{padding:.45rem .8rem;text-align:left;vertical-align:baseline;border-top:1px solid var(--line)}
+th,td{padding:.45rem .8rem;text-align:left;vertical-align:baseline;border-top:1px solid var(--line);overflow-wrap:break-word}
+data{white-space:nowrap}
 thead th{border-top:0;font-size:.78rem;line-height:1.3;font-weight:600;color:var(--soft);vertical-align:bottom}
 tbody th{font-weight:600}
 th small,.makers small,.recurs small{display:block;font-weight:400;font-size:.8rem;color:var(--soft)}
@@ -64,24 +65,23 @@ td.big{font-weight:700;font-size:1.05rem;white-space:nowrap}
 .reading{margin:.9rem 0 .5rem}
 .signs,.keys ul{list-style:none;margin:0;padding:0}
 .signs{display:flex;flex-wrap:wrap;gap:.3rem 1.4rem;font-size:.9rem}
-.signs li,.keys li{display:flex;align-items:center;gap:.5rem}
+.signs li,.keys li{display:flex;align-items:center;gap:.5rem}.keys li{padding:.14rem 0}
 .signs svg{flex:none;width:26px}
 .keys{display:grid;grid-template-columns:repeat(auto-fit,minmax(19rem,1fr));gap:.2rem 2rem;margin-top:.8rem;padding-top:.8rem;border-top:1px solid var(--line);font-size:.9rem}
-.keys ul:first-child:not(:last-child) li{padding:.1rem 0}
 .badge{flex:none;display:inline-grid;place-items:center;width:1.5rem;height:1.5rem;font-size:.8rem;font-weight:700;border:1.5px solid var(--strong)}
 .badge.round{border-radius:50%}.badge.square{background:var(--strong);color:var(--card)}
 .need{margin-bottom:1.4rem;padding:1.2rem 1.4rem 1rem}
 .need header{display:grid;grid-template-columns:1fr auto;gap:.1rem 1rem;align-items:center}
 .need header p{grid-column:1/-1;margin:0;font-size:.9rem;color:var(--soft)}
-.spread{display:grid;grid-template-columns:minmax(0,1fr) 15rem;gap:1.6rem;margin-top:.9rem;align-items:start;break-inside:avoid}
+.spread{display:grid;grid-template-columns:minmax(0,1fr) 16rem;gap:1.6rem;margin-top:.9rem;align-items:start;break-inside:avoid}
 .seen{display:grid;grid-template-columns:minmax(0,19rem) 1fr;gap:1.6rem;margin-top:.6rem;align-items:center;font-size:.9rem;color:var(--soft);break-inside:avoid}
 dl{margin:0}
-.figures{display:grid;grid-template-columns:auto auto;gap:.3rem .8rem;font-size:.9rem;font-variant-numeric:tabular-nums}
+.figures{display:grid;grid-template-columns:6.6rem 1fr;gap:.3rem .8rem;overflow-wrap:normal;font-size:.9rem;font-variant-numeric:tabular-nums}
 .figures dt{color:var(--soft)}.figures dd{margin:0;font-weight:600}
-.figures .big{font-size:1.6rem;line-height:1.1;font-weight:750}
+.figures .big{font-size:1.45rem;line-height:1.1;font-weight:750}
 .figures dt:first-child{align-self:end}
 .makers{list-style:none;margin:0;padding:0}
-.makers li{display:grid;grid-template-columns:4.6rem 9rem 1fr;gap:.9rem;align-items:start;padding:.28rem 0;break-inside:avoid}
+.makers li{display:grid;grid-template-columns:4.6rem 15rem 1fr;gap:.9rem;align-items:start;padding:.28rem 0;break-inside:avoid}
 .makers .share{text-align:right;font-weight:700;font-variant-numeric:tabular-nums;white-space:nowrap}
 .makers b{font-weight:550}
 .bar i{display:block;height:.8rem;background:var(--accent);border:1px solid var(--strong)}
@@ -97,7 +97,7 @@ dl{margin:0}
 .paper{padding:1rem;background:#ffffff;color:#1c1a16}
 .paper figcaption{margin-top:.5rem;font-size:.85rem;color:#56524a}
 .held{display:grid;gap:1.6rem}
-.held h3{margin-bottom:.4rem}.held .paper{margin-bottom:.8rem}
+.held h3{margin-bottom:.4rem}.held .paper{margin-bottom:.8rem}.held svg{max-width:46rem;margin:0 auto}
 .held ul{margin:0;padding-left:1.2rem;font-size:.9rem}.held .bad{list-style:'✕ '}
 .live-only{display:none}
 #view.live .live-only{display:block}#view.live .stills{display:none}

@@ -5,7 +5,15 @@ import { chanceText } from '../sheet/words.ts';
 import type { Figures, NeedPrediction, Prediction } from '../stackup/prediction.ts';
 import { needPath } from './limit-words.ts';
 import { unitsOf, type NeedUnits } from './need-units.ts';
-import { told, toldCertain, toldChance, toldEnds, toldWorked, type JsonPath } from './told.ts';
+import {
+  told,
+  toldCertain,
+  toldChance,
+  toldEnds,
+  toldLimit,
+  toldWorked,
+  type JsonPath,
+} from './told.ts';
 
 /** Every need by worst case, by the straight line and by trials, and whether the straight line would do. */
 export function reckonings(prediction: Prediction, units: Units): Html {
@@ -55,7 +63,7 @@ function straightWords(
     words.length === 0
       ? ''
       : ` What touches, or what counts, switches with ${words.join(' and ')}, which a straight line cannot see.`;
-  const ends = markup`its 95 % ends are off by ${toldWorked(`${path}.firstOrder.off.0`, off[0], as)} and ${toldWorked(`${path}.firstOrder.off.1`, off[1], as)}, where ${toldWorked(`${path}.firstOrder.tolerance`, tolerance, as)} may be`;
+  const ends = markup`its 95 % ends are off by ${toldLimit(`${path}.firstOrder.off.0`, off[0], as)} and ${toldLimit(`${path}.firstOrder.off.1`, off[1], as)}, where ${toldLimit(`${path}.firstOrder.tolerance`, tolerance, as)} may be`;
   if (timesBad !== null)
     return markup`<b>First order does not do here:</b> there are at least ${told(`${path}.firstOrder.timesBad`, timesBad, `${timesText(timesBad)} times`)} as many bad parts as it says; ${ends}.${why}`;
   return agrees

@@ -12,7 +12,8 @@ export interface ReportInput {
   readonly prediction: Prediction;
   /** Printed stops; none where the blank is located by what is made in the bed. */
   readonly stops: readonly StopPart[];
-  readonly hold: HoldTold;
+  /** The plan of how it is held; null where none was made. */
+  readonly hold: { readonly plan: HoldPlan | null; readonly notes: readonly string[] };
   /** Ways of locating beside each other, and what to do first; null where nobody asked. */
   readonly comparison: Comparison | null;
   readonly advice: readonly AdviceItem[] | null;
@@ -21,10 +22,6 @@ export interface ReportInput {
   /** Of the program that made the page. */
   readonly version: string;
 }
-
-export type HoldTold =
-  | { readonly kind: 'planned'; readonly plan: HoldPlan; readonly notes: readonly string[] }
-  | { readonly kind: 'not planned'; readonly because: string };
 
 export interface ViewerScript {
   readonly code: string;

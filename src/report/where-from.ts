@@ -30,16 +30,18 @@ export function originWords(origin: Origin | undefined, text: string): string {
 /** How far it may be off, with a unit at each length. */
 export function spreadOf({ name, text }: SourceLine, units: Units): string {
   // A strain is a pure number: the wood moves by a share of its length.
-  return name.startsWith('movement ') ? text : writtenSpread(text, units);
+  const written = name.startsWith('movement ') ? text : writtenSpread(text, units);
+  return written.replaceAll('..', ' to ').replace(/-(?=\d)/g, '\u2212');
 }
 
-export const COMES_BACK: Readonly<Record<Recurrence, string>> = {
-  shop: 'always: it is this machine’s',
-  'power-up': 'until it is switched off',
-  setup: 'until it is set up anew',
-  part: 'with each blank anew',
-  placing: 'with each placing anew',
-  feature: 'with each cut anew',
+/** With what it is drawn anew. */
+const NEW_WITH: Readonly<Record<Recurrence, string>> = {
+  shop: 'never: it is the machine’s own',
+  'power-up': 'each switching on',
+  setup: 'each setting up',
+  part: 'each blank',
+  placing: 'each placing',
+  feature: 'each cut',
 };
 
 /** All that can be off: how far, how it comes back, where the figure comes from. */
@@ -52,12 +54,12 @@ export function whereFrom(job: Job, sources: readonly SourceLine[]): Html {
       ? markup`<p>Nothing was assumed: every figure was stated.</p>`
       : markup`<p>Of ${sources.length} things that can be off here, ${assumed} were stated by nobody: for those common figures were taken, which have no published source. State your own to make the prediction yours.</p>`;
   return markup`${head}<div class="wide"><table class="origins">
-<thead><tr><th scope="col">What can be off</th><th scope="col">How far</th><th scope="col">Stays the same</th><th scope="col">Where the figure comes from</th></tr></thead>
+<thead><tr><th scope="col">What can be off</th><th scope="col">How far</th><th scope="col">Anew with</th><th scope="col">Where the figure comes from</th></tr></thead>
 <tbody>${sources.map((line) => {
     const origin = origins.get(line.name);
     const mark =
       origin?.kind === 'assumed' ? markup`<span class="assumed">assumed</span> ` : markup``;
     const words = originWords(origin, line.text).replace(/^assumed[:,] /, '');
-    return markup`<tr><th scope="row">${line.words}</th><td>${spreadOf(line, units)}</td><td>${COMES_BACK[line.recurs]}</td><td>${mark}${words}</td></tr>`;
+    return markup`<tr><th scope="row">${line.words}</th><td>${spreadOf(line, units)}</td><td>${NEW_WITH[line.recurs]}</td><td>${mark}${words}</td></tr>`;
   })}</tbody></table></div>`;
 }

@@ -8,6 +8,7 @@ import type { Placing } from '../../setup/placing.ts';
 import { partOf, pieceOf } from '../../sheet/locating/piece.ts';
 import { outlineOf } from '../../sweep/feature-outline.ts';
 import { blockOf, type Block, type Taken } from './block.ts';
+import { coarser } from './coarser.ts';
 
 /** The blank, or the part that lies there, at the end of a placing: with all that is cut by then. */
 export function blankBlock(job: Job, placing: Placing): Block {
@@ -25,7 +26,7 @@ function takenBy(job: Job, placing: Placing, feature: Feature): readonly Taken[]
   const here = (loops: readonly Outline<'blank'>[]): readonly Outline<'layout'>[] =>
     loops.map((loop) =>
       mapped<'blank', 'layout'>(
-        loop,
+        coarser(loop, STRAY_MM),
         (at) => blankInLayout(job, placing.mirror, at),
         placing.mirror === 'none',
       ),
@@ -55,5 +56,7 @@ function takenBy(job: Job, placing: Placing, feature: Feature): readonly Taken[]
 }
 
 const CHORD_MM = 0.05;
+/** A picture shows no less than this, mm. */
+const STRAY_MM = 0.06;
 /** A slanting face is shown as so many steps. */
 const STEPS = 5;

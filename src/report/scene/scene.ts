@@ -76,7 +76,7 @@ const LOCATED_BY: Readonly<Record<Exclude<Job['locating'], 'stops'>, string>> = 
 };
 
 function held({ hold }: ReportInput, placing: Placing): readonly Thing[] {
-  if (hold.kind === 'not planned') return [];
+  if (hold.plan === null) return [];
   const plan: PlacingPlan = placing.faceUp === 'front' ? hold.plan.frontUp : hold.plan.backUp;
   const bodies = [
     ...(plan.layout?.straps ?? []).flatMap((strap) => strap.bodies),

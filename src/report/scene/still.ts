@@ -1,7 +1,7 @@
 import type { Outline } from '../../plane/outline.ts';
 import type { Html } from '../../sheet/html.ts';
 import { joined, markup } from '../../sheet/html.ts';
-import { dot, drawing } from '../../sheet/svg.ts';
+import { drawing } from '../../sheet/svg.ts';
 import type { LevelFace } from './block.ts';
 import type { Scene, Thing } from './scene.ts';
 
@@ -10,6 +10,9 @@ const MARGIN_MM = 2;
 /** Seen from near left, from this far round and above. */
 const ROUND_RAD = (-28 * Math.PI) / 180;
 const ABOVE_RAD = (38 * Math.PI) / 180;
+/** Places on paper are whole steps, so many to a millimetre: fine enough for a screen, and short. */
+const STEPS_TO_MM = 12;
+const whole = (mm: number): number => Math.round(mm * STEPS_TO_MM);
 /** Walls are drawn in stretches no longer than this, so that their middles tell which is further off, mm. */
 const STRETCH_MM = 18;
 
@@ -28,13 +31,13 @@ export function stillPicture(scene: Scene, name: string): Html {
   const [top, bottom] = [least(({ y }) => y), -least(({ y }) => -y)];
   const scale = (WIDTH_MM - 2 * MARGIN_MM) / (right - left);
   const onPaper = ({ x, y }: Flat): string =>
-    `${dot(MARGIN_MM + (x - left) * scale)} ${dot(MARGIN_MM + (y - top) * scale)}`;
+    `${whole(MARGIN_MM + (x - left) * scale)} ${whole(MARGIN_MM + (y - top) * scale)}`;
   const height = 2 * MARGIN_MM + (bottom - top) * scale;
   return drawing(
     name,
     WIDTH_MM,
     height,
-    joined(piecesOf(scene).map((piece) => drawn(piece, onPaper))),
+    markup`<g transform="scale(${1 / STEPS_TO_MM})" stroke-linecap="round">${drawn(piecesOf(scene), onPaper)}</g>`,
   );
 }
 
@@ -60,7 +63,7 @@ interface Piece {
   readonly loops: readonly (readonly Flat[])[];
   readonly fill: string;
   /** Edges that are drawn as lines. */
-  readonly edges: readonly (readonly [Flat, Flat])[];
+  readonly edges: readonly (readonly Flat[])[];
 }
 
 /**
@@ -142,9 +145,7 @@ function turnsAt(loop: Outline<'layout'>, i: number): boolean {
 
 function topOf(thing: Thing, { loops, atMm }: LevelFace): Piece {
   const flat = loops.map((loop) => loop.map((p) => seen(p, atMm)));
-  const edges = flat.flatMap((loop) =>
-    loop.map((p, i) => [p, loop[(i + 1) % loop.length]!] as const),
-  );
+  const edges = flat.map((loop) => [...loop, loop[0]!]);
   return { loops: flat, fill: SHADES[thing.kind][0], edges };
 }
 
@@ -156,9 +157,30 @@ const SHADES: Readonly<Record<Thing['kind'], readonly [string, string, string]>>
   holds: ['#8b8f96', '#6a6e75', '#51555b'],
 };
 
-function drawn({ loops, fill, edges }: Piece, onPaper: (p: Flat) => string): Html {
-  const shape = loops.map((loop) => `M${loop.map(onPaper).join('L')}Z`).join('');
-  const lines = edges.map(([a, b]) => `M${onPaper(a)}L${onPaper(b)}`).join('');
-  // The thin stroke in its own colour closes the hairline to its neighbours.
-  return markup`<path d="${shape}" fill="${fill}" fill-rule="evenodd" stroke="${fill}" stroke-width="0.12"/>${lines === '' ? markup`` : markup`<path d="${lines}" fill="none" stroke="#33302a" stroke-width="0.22" stroke-linecap="round"/>`}`;
+/** Neighbours in the order that are filled alike go into one path, as long as none of them has edges to draw. */
+function drawn(pieces: readonly Piece[], onPaper: (p: Flat) => string): Html {
+  const out: Html[] = [];
+  let run = { fill: '', shape: '' };
+  const close = (): void => {
+    if (run.shape !== '') out.push(filled(run.shape, run.fill, 'nonzero'));
+    run = { fill: '', shape: '' };
+  };
+  for (const { loops, fill, edges } of pieces) {
+    const shape = loops.map((loop) => `M${loop.map(onPaper).join('L')}Z`).join('');
+    if (run.fill !== fill || loops.length > 1) close();
+    if (loops.length > 1) out.push(filled(shape, fill, 'evenodd'));
+    else run = { fill, shape: run.shape + shape };
+    if (edges.length === 0) continue;
+    close();
+    const lines = edges.map((line) => `M${line.map(onPaper).join('L')}`).join('');
+    out.push(
+      markup`<path d="${lines}" fill="none" stroke="#33302a" stroke-width="${0.22 * STEPS_TO_MM}"/>`,
+    );
+  }
+  close();
+  return joined(out);
 }
+
+/** The thin stroke in its own colour closes the hairline to its neighbours. */
+const filled = (shape: string, fill: string, rule: 'nonzero' | 'evenodd'): Html =>
+  markup`<path d="${shape}" fill="${fill}" fill-rule="${rule}" stroke="${fill}" stroke-width="${0.12 * STEPS_TO_MM}"/>`;

@@ -30,7 +30,7 @@ export const metMark = (good: boolean): Html =>
     : markup`<span class="mark missed"><span aria-hidden="true">✕</span> missed</span>`;
 
 function batchWords({ batch }: Prediction): Html {
-  if (batch.partCount === 1) return markup``;
+  if (batch.partCount === 1 || batch.allGood === null) return markup``;
   const rest = batch.rest;
   const first =
     rest?.firstCorrected == null

@@ -1,4 +1,4 @@
-import type { PlacingPlan } from '../hold/plan.ts';
+import type { PlacingPlan } from '../hold/placing-plan.ts';
 import type { Job } from '../job/job.ts';
 import { holdDrawing } from '../sheet/hold-drawing.ts';
 import { HOLD_CAUTION, holdHeadline, holdLines } from '../sheet/hold-words.ts';

@@ -40,9 +40,10 @@ export function makers(
 
 /** What acts together, and what another draw of one thing alone would mend. */
 function acting(prediction: Prediction, need: NeedPrediction, path: JsonPath): Html {
-  const together = need.together.isFelt
-    ? markup`Some of these act together, so their shares add up to more than all. `
-    : markup``;
+  const together =
+    need.together?.isFelt === true
+      ? markup`Some of these act together, so their shares add up to more than all. `
+      : markup``;
   const mends = need.shares
     .map(({ bad, source }, k) => ({ bad, source, k }))
     .filter(({ bad }) => bad !== null && bad.share >= 0.2)
@@ -60,16 +61,21 @@ function acting(prediction: Prediction, need: NeedPrediction, path: JsonPath): H
 /** How much of the scatter comes back from part to part, and how much is new each time. */
 export function recurring(need: NeedPrediction, path: JsonPath): Html {
   if (need.moments !== 'known') return markup`<p>Not to be told from so few readings.</p>`;
-  return markup`<dl class="recurs"><dt>The same from part to part</dt><dd>${kinds(need, path, RECURS)}<small>A test piece shows it, and an offset dials it out.</small></dd><dt>New every time</dt><dd>${kinds(need, path, NEW_EACH_TIME)}<small>Nothing dials it out: only a steadier way helps.</small></dd></dl>`;
+  if (need.recurring === null) return markup`<p>Not worked out in a quick answer.</p>`;
+  const { recurring: shares } = need;
+  return markup`<dl class="recurs"><dt>The same from part to part</dt><dd>${kinds(shares, path, RECURS)}<small>A test piece shows it, and an offset dials it out.</small></dd><dt>New every time</dt><dd>${kinds(shares, path, NEW_EACH_TIME)}<small>Nothing dials it out: only a steadier way helps.</small></dd></dl>`;
 }
 
 /** Kinds that work together share some scatter, so they are listed and never summed. */
-function kinds(need: NeedPrediction, path: JsonPath, keys: readonly RecurrenceKey[]): Html {
-  const felt = keys.filter((key) => need.recurring[key] >= FELT);
+function kinds(
+  shares: Readonly<Record<RecurrenceKey, number>>,
+  path: JsonPath,
+  keys: readonly RecurrenceKey[],
+): Html {
+  const felt = keys.filter((key) => shares[key] >= FELT);
   if (felt.length === 0) return markup`hardly any. `;
   const each = felt.map(
-    (key) =>
-      markup`${RECURRENCE_WORDS[key]} ${toldShare(`${path}.recurring.${key}`, need.recurring[key])}`,
+    (key) => markup`${RECURRENCE_WORDS[key]} ${toldShare(`${path}.recurring.${key}`, shares[key])}`,
   );
   return markup`${between(each, ', ')}. `;
 }

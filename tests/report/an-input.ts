@@ -1,44 +1,49 @@
 import { holdJob } from '../../src/cli/hold-job.ts';
 import { predictionJson } from '../../src/cli/json.ts';
 import { predictJob } from '../../src/cli/predict-job.ts';
-import { Refusal } from '../../src/cli/exit.ts';
 import { stopsFor } from '../../src/cli/stops-for.ts';
 import type { Job } from '../../src/job/job.ts';
-import type { HoldTold, ReportInput } from '../../src/report/report-input.ts';
+import type { ReportInput } from '../../src/report/report-input.ts';
 import { placingsOf } from '../../src/setup/place.ts';
 import { readFromDisk } from '../job/from-disk.ts';
 
-/** An example job in `jigs/` as `build` would tell it, with fewer trials; `change` may alter the job first. */
-export function inputOf(
-  name: string,
-  change: (job: Job) => Job = (job) => job,
-  wish: { readonly held: boolean } = { held: false },
-): ReportInput {
+const kept = new Map<string, ReportInput>();
+
+/** An example job in `jigs/` as `build` would tell it, with fewer trials and nothing held; worked out once for all tests. */
+export function inputOf(name: string): ReportInput {
+  const input = kept.get(name) ?? changedInput(name, (job) => job);
+  kept.set(name, input);
+  return input;
+}
+
+/** What of it stands on the bed: without a prediction, which takes most of the time. */
+export function stoodOf(name: string): Pick<ReportInput, 'job' | 'placings' | 'stops' | 'hold'> {
+  const read = readFromDisk(`jigs/${name}.yaml`);
+  if (!read.ok) throw new Error(`${name} has faults`);
+  const { job } = read.value;
+  const placings = placingsOf(job);
+  const stops = job.locating === 'stops' ? stopsFor(job, placings).parts : [];
+  return { job, placings, stops, hold: { plan: null, notes: [] } };
+}
+
+/** The same of a job that is altered first, held or not. */
+export function changedInput(name: string, change: (job: Job) => Job, isHeld = false): ReportInput {
   const read = readFromDisk(`jigs/${name}.yaml`);
   if (!read.ok) throw new Error(`${name} has faults`);
   const { holding } = read.value;
   const job = change(read.value.job);
-  const stops = job.locating === 'stops' ? stopsFor(job).parts : [];
+  const placings = placingsOf(job);
   return {
     job,
-    placings: placingsOf(job),
+    placings,
     prediction: predictJob(job, { seed: 1, trials: 2000 }),
-    stops,
-    hold: wish.held ? heldOf() : { kind: 'not planned', because: 'nobody asked' },
+    stops: job.locating === 'stops' ? stopsFor(job, placings).parts : [],
+    hold: isHeld ? holdJob(job, holding, () => {}) : { plan: null, notes: [] },
     comparison: null,
     advice: null,
     viewer: null,
     version: '0.1.0',
   };
-
-  function heldOf(): HoldTold {
-    try {
-      return { kind: 'planned', ...holdJob(job, holding, () => undefined) };
-    } catch (error) {
-      if (!(error instanceof Refusal)) throw error;
-      return { kind: 'not planned', because: error.message };
-    }
-  }
 }
 
 /** A number of the page: where it says it stands in the JSON, what it was rounded from, and its words. */

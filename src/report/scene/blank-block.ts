@@ -5,7 +5,7 @@ import { mapped } from '../../plane/move.ts';
 import type { Outline } from '../../plane/outline.ts';
 import { blankInLayout } from '../../setup/place.ts';
 import type { Placing } from '../../setup/placing.ts';
-import { partOf, pieceOf } from '../../sheet/locating/piece.ts';
+import { partOf, pieceOf } from '../../sweep/piece.ts';
 import { outlineOf } from '../../sweep/feature-outline.ts';
 import { blockOf, type Block, type Taken } from './block.ts';
 import { coarser } from './coarser.ts';

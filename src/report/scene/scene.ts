@@ -1,4 +1,4 @@
-import type { PlacingPlan } from '../../hold/plan.ts';
+import type { PlacingPlan } from '../../hold/placing-plan.ts';
 import type { Facet } from '../../jig/mesh.ts';
 import { facetsOf, solidOf } from '../../jig/solid.ts';
 import type { Job } from '../../job/job.ts';
@@ -28,15 +28,18 @@ export interface Thing {
   readonly facets: readonly Facet[];
 }
 
+/** What of a report's input stands on the bed. */
+type Stood = Pick<ReportInput, 'job' | 'placings' | 'stops' | 'hold'>;
+
 /** Both placings in the order of work, at their end: what is cut by then is cut. */
-export function scenesOf(input: ReportInput): readonly [Scene, Scene] {
+export function scenesOf(input: Stood): readonly [Scene, Scene] {
   const { job, placings } = input;
   const { frontUp, backUp } = placings;
   const [one, two] = job.first === 'front' ? [frontUp, backUp] : [backUp, frontUp];
   return [sceneOf(input, one), sceneOf(input, two)];
 }
 
-function sceneOf(input: ReportInput, placing: Placing): Scene {
+function sceneOf(input: Stood, placing: Placing): Scene {
   const { job } = input;
   const blank: Thing = {
     kind: 'blank',
@@ -48,7 +51,7 @@ function sceneOf(input: ReportInput, placing: Placing): Scene {
   return { placing, things: [bed(things), ...things] };
 }
 
-function located({ job, placings, stops }: ReportInput, placing: Placing): readonly Thing[] {
+function located({ job, placings, stops }: Stood, placing: Placing): readonly Thing[] {
   if (job.locating === 'stops') {
     if (stops.length === 0) return [];
     return [
@@ -75,7 +78,7 @@ const LOCATED_BY: Readonly<Record<Exclude<Job['locating'], 'stops'>, string>> = 
   nest: 'nest',
 };
 
-function held({ hold }: ReportInput, placing: Placing): readonly Thing[] {
+function held({ hold }: Stood, placing: Placing): readonly Thing[] {
   if (hold.plan === null) return [];
   const plan: PlacingPlan = placing.faceUp === 'front' ? hold.plan.frontUp : hold.plan.backUp;
   const bodies = [

@@ -1,11 +1,11 @@
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { chromium } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { report } from '../../src/report/report.ts';
-import { withFolder } from '../cli/run.ts';
 import { changedInput } from './an-input.ts';
 
 const CHROMIUM = '/usr/bin/chromium';
@@ -46,7 +46,8 @@ describe.skipIf(isMissing)('the report in a browser (skipped: no chromium here)'
     look: { readonly colorScheme?: 'light' | 'dark'; readonly javaScriptEnabled?: boolean },
     use: (page: Page, faults: string[]) => Promise<void>,
   ): Promise<void> {
-    await withFolder(async (folder) => {
+    const folder = mkdtempSync(join(tmpdir(), 'flipwright-'));
+    try {
       const file = join(folder, 'report.html');
       writeFileSync(file, pages.get(name)!);
       const context = await browser.newContext({ viewport: { width: 1100, height: 900 }, ...look });
@@ -64,7 +65,9 @@ describe.skipIf(isMissing)('the report in a browser (skipped: no chromium here)'
       await use(page, faults);
       expect(faults).toEqual([]);
       await context.close();
-    });
+    } finally {
+      rmSync(folder, { recursive: true, force: true });
+    }
   }
 
   for (const name of ['wall-clock', 'gauge-lid'])

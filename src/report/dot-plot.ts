@@ -136,7 +136,7 @@ function limitLines(
   const line = (value: number, name: string, beyond: 'start' | 'end'): Html => {
     const at = x(value);
     const words = `${name} ${limitText(value, as).replace(/ per .*$/, '')}`;
-    const wideMm = words.length * LETTER_MM;
+    const wideMm = words.length * LETTER_MM + 1;
     const fits = beyond === 'end' ? at > wideMm : at + wideMm < WIDTH_MM;
     const isAlone = low === null || high === null;
     const anchor = fits && !isAlone ? beyond : beyond === 'end' ? 'start' : 'end';
@@ -156,7 +156,7 @@ function limitLines(
 }
 
 /** Of a bold letter of the words at a limit, on average. */
-const LETTER_MM = 2;
+const LETTER_MM = 2.1;
 
 function axis(
   from: number,

@@ -1,3 +1,4 @@
+/* eslint-disable @typescript-eslint/no-extraneous-class -- classes of which only the constructor is used */
 /** The little of three that we use; the package ships no types. */
 declare module 'three' {
   export class Vector2 {

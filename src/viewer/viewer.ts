@@ -56,12 +56,24 @@ function start(): void {
     redraw();
   };
   const does: Readonly<Record<string, () => void>> = {
-    left: () => go(turned(orbit, -15, 0)),
-    right: () => go(turned(orbit, 15, 0)),
-    closer: () => go(zoomed(orbit, 1.25)),
-    away: () => go(zoomed(orbit, 0.8)),
-    above: () => go(FROM_ABOVE),
-    again: () => go(START),
+    left: () => {
+      go(turned(orbit, -15, 0));
+    },
+    right: () => {
+      go(turned(orbit, 15, 0));
+    },
+    closer: () => {
+      go(zoomed(orbit, 1.25));
+    },
+    away: () => {
+      go(zoomed(orbit, 0.8));
+    },
+    above: () => {
+      go(FROM_ABOVE);
+    },
+    again: () => {
+      go(START);
+    },
   };
   view.addEventListener('click', ({ target }) => {
     const button = (target as Element).closest('button');

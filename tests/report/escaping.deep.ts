@@ -16,7 +16,7 @@ function renamed(job: Job, as: (name: string) => string): Job {
       name: as(need.name),
       ...('features' in need ? { features: need.features.map(as) as [string, string] } : {}),
       ...('feature' in need ? { feature: as(need.feature) } : {}),
-    })) as Job['needs'],
+    })),
   };
 }
 

@@ -6,7 +6,11 @@ export default tseslint.config(
   ...tseslint.configs.strictTypeChecked,
   {
     languageOptions: {
-      parserOptions: { project: './tsconfig.json', tsconfigRootDir: process.cwd() },
+      // The viewer runs in a page and is typed for one.
+      parserOptions: {
+        project: ['./tsconfig.json', './.config/tsconfig.viewer.json'],
+        tsconfigRootDir: process.cwd(),
+      },
     },
     rules: {
       '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],

@@ -3,8 +3,12 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 
 const lock = JSON.parse(readFileSync('package-lock.json', 'utf8'));
+// Not installed with the program, but a piece of it is bundled into what is published.
+const BUNDLED = ['node_modules/three'];
 const shipped = Object.entries(lock.packages)
-  .filter(([path, { dev, optional }]) => path !== '' && !dev && !optional)
+  .filter(
+    ([path, { dev, optional }]) => path !== '' && ((!dev && !optional) || BUNDLED.includes(path)),
+  )
   .map(([path]) => path)
   .sort();
 
@@ -38,7 +42,7 @@ const parts = shipped.map((path) => {
 const page = [
   '# Third-party software',
   '',
-  'Made by `npm run notices`. Flipwright itself is under the licence in `LICENSE`; these packages come with an install.',
+  'Made by `npm run notices`. Flipwright itself is under the licence in `LICENSE`; these packages come with an install, or are bundled into it.',
   '',
   ...parts,
 ].join('\n');

@@ -15,6 +15,8 @@ import type { Prediction } from '../stackup/prediction.ts';
 import { clearancesOf } from '../sweep/clearances.ts';
 import type { BuildGroup } from './build-groups.ts';
 import { buildJig } from './build-jig.ts';
+import { report } from '../report/report.ts';
+import { pageScript } from './page-script.ts';
 import { clampsIn, runsWhileHeld } from './clamps-on.ts';
 import { EXIT, Refusal } from './exit.ts';
 import { holdJob } from './hold-job.ts';
@@ -50,7 +52,7 @@ export async function buildJob(
   const stopPictures = parts.map((part) => stopPicture(part, STOP_PICTURE_MM, job.shop.units));
   const needsClamps = groups.has('programs') && runsWhileHeld(job);
   const hold =
-    needsClamps || groups.has('sheet') || groups.has('hold')
+    needsClamps || ['sheet', 'report', 'hold'].some((group) => groups.has(group as BuildGroup))
       ? holdJob(job, holding, () => {})
       : { plan: null, notes: [] };
   const jig = buildJig(job, placings, parts, stopPictures, groups, version, {
@@ -63,8 +65,12 @@ export async function buildJob(
     throw new Refusal(`${job.name}: stopped; nothing was written`, EXIT.stopped);
   const told = { job, placings, prediction, hold, version };
   const sheet = groups.has('sheet') ? sheetOf(told, parts, stopPictures) : null;
+  const why = groups.has('report')
+    ? report({ ...told, stops: parts, comparison: null, advice: null, viewer: pageScript() })
+    : null;
   const forBench: readonly ManifestEntry[] = [
     ...(sheet === null ? [] : [SHEET]),
+    ...(why === null ? [] : [REPORT]),
     ...(groups.has('hold') ? [HOLD] : []),
     ...(groups.has('prediction') ? [PREDICTION] : []),
   ];
@@ -76,6 +82,7 @@ export async function buildJob(
   });
   const files = [
     ...(sheet === null ? [] : [{ name: 'bench-sheet.html', bytes: sheet }]),
+    ...(why === null ? [] : [{ name: 'report.html', bytes: why }]),
     ...(groups.has('prediction')
       ? [{ name: 'prediction.json', bytes: `${predictionJson(prediction, job.dialled ?? null)}\n` }]
       : []),
@@ -131,6 +138,16 @@ const SHEET: ManifestEntry = {
   notes: [],
   picture: null,
   files: ['bench-sheet.html'],
+};
+
+const REPORT: ManifestEntry = {
+  name: 'report',
+  count: 1,
+  purpose:
+    'Why: where the back lands, what makes it, where each figure comes from, the bed as solids.',
+  notes: [],
+  picture: null,
+  files: ['report.html'],
 };
 
 const HOLD: ManifestEntry = {

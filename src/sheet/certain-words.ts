@@ -38,7 +38,8 @@ export function certainChanceText(
   return percent(chance.chance, places);
 }
 
-function numberText(
+/** A predicted number without its unit, with the digits that are certain and no more. */
+export function numberText(
   mm: number,
   { sd }: Pick<Figures, 'sd'>,
   sureMm: number,

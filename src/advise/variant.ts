@@ -21,18 +21,26 @@ export interface Impossible {
   readonly because: string;
 }
 
-/**
- * What stands in the way of making a job that reads well, in words; null when nothing does. Asked only of what is about to
- * be shown, since it lays out stops and moves the cutter over them.
- */
-export type Obstacle = (job: Job) => string | null;
+/** What stands in the way of making a job that reads well. */
+export interface Hindrance {
+  /** In plain words, without a full stop. */
+  readonly because: string;
+  /** Changes that may take it out of the way, such as another place to touch an edge; none when nothing is known to. */
+  readonly instead: readonly Edit[];
+}
+
+/** Null when nothing stands in the way. Asked only of what is about to be shown: it lays out stops and cutters. */
+export type Obstacle = (job: Job) => Hindrance | null;
 
 /** Tries jobs on one luck, each change of the file once. */
 export interface Bench {
   readonly variants: Variants;
   readonly luck: Luck;
   readonly tryOut: (edits: readonly Edit[]) => Variant;
-  /** The same, refused when it cannot be made. */
+  /**
+   * The same, but it can also be made: what stands in the way is taken out of it by further changes, which the answer
+   * holds, or else it is refused.
+   */
   readonly tryAndMake: (edits: readonly Edit[]) => Variant;
   /** The same job, more trials or another seed; nothing is remembered across. */
   readonly withLuck: (luck: Luck) => Bench;
@@ -40,32 +48,51 @@ export interface Bench {
 
 export function benchOf(variants: Variants, luck: Luck, obstacle: Obstacle): Bench {
   const known = new Map<string, Variant>();
-  const made = new Map<string, string | null>();
-  const tryOut = (edits: readonly Edit[]): Variant => {
-    const key = keyOf(edits);
-    const before = known.get(key);
-    if (before !== undefined) return before;
-    const now = tryEdits(variants, luck, edits);
-    known.set(key, now);
-    return now;
-  };
+  const made = new Map<string, Variant>();
+  const tryOut = (edits: readonly Edit[]): Variant =>
+    once(known, edits, () => tryEdits(variants, luck, edits));
   return {
     variants,
     luck,
     tryOut,
-    tryAndMake: (edits) => {
-      const variant = tryOut(edits);
-      if (variant.kind === 'impossible') return variant;
-      const key = keyOf(edits);
-      if (!made.has(key)) made.set(key, obstacle(variant.job));
-      const because = made.get(key) ?? null;
-      return because === null ? variant : { kind: 'impossible', edits, because };
-    },
+    tryAndMake: (edits) => once(made, edits, () => tryAndMend(tryOut, obstacle, edits)),
     withLuck: (other) => benchOf(variants, other, obstacle),
   };
 }
 
-const keyOf = (edits: readonly Edit[]): string => JSON.stringify(edits);
+function once<T>(known: Map<string, T>, edits: readonly Edit[], now: () => T): T {
+  const key = JSON.stringify(edits);
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  const found = now();
+  known.set(key, found);
+  return found;
+}
+
+/** Two zeros with two edges each, and a place on the bed. */
+const MOST_MENDED = 6;
+
+function tryAndMend(tryOut: Bench['tryOut'], obstacle: Obstacle, edits: readonly Edit[]): Variant {
+  let first: string | null = null;
+  let tried = edits;
+  for (let mended = 0; ; mended++) {
+    const variant = tryOut(tried);
+    if (variant.kind === 'impossible')
+      return first === null ? variant : { kind: 'impossible', edits, because: first };
+    const hindrance = obstacle(variant.job);
+    if (hindrance === null) return variant;
+    first ??= hindrance.because;
+    if (mended === MOST_MENDED || hindrance.instead.length === 0)
+      return { kind: 'impossible', edits, because: first };
+    tried = [
+      ...tried.filter((one) => !hindrance.instead.some((other) => isSame(one, other))),
+      ...hindrance.instead,
+    ];
+  }
+}
+
+const isSame = (one: Edit, other: Edit): boolean =>
+  one.path.length === other.path.length && one.path.every((key, k) => key === other.path[k]);
 
 function tryEdits(variants: Variants, luck: Luck, edits: readonly Edit[]): Variant {
   const read = variants.read(edits);

@@ -14,8 +14,8 @@ export interface Variants {
   readonly files: ReadonlyMap<string, Uint8Array>;
   /** The job with these changes, or why it cannot be; the same job that reading `text` gives. */
   readonly read: (edits: readonly Edit[]) => Result<ReadJob, Fault>;
-  /** The file with these changes, its other remarks kept, and a remark on top that says what was changed. */
-  readonly text: (edits: readonly Edit[]) => string;
+  /** The file with these changes, its other remarks kept, and a remark on top that says what was changed (`told`; left out, all of it). */
+  readonly text: (edits: readonly Edit[], told?: readonly Edit[]) => string;
   /** The job without changes. */
   readonly whole: ReadJob;
   /** What the file says there; undefined where it says nothing. */
@@ -52,13 +52,13 @@ export function variantsOf(jobFile: NamedBytes, files: ReadonlyMap<string, Uint8
         touchesDrawing ? 'check' : { checkedIn },
       );
     },
-    text: (edits) => {
+    text: (edits, told = edits) => {
       const text = textOf(jobFile);
       invariant(text.ok, 'the file was read before');
       return editedYaml(
         text.value,
         edits,
-        `${jobFile.name.replace(/^.*[/\\]/, '')} with ${edits.map(editText).join('; ')}`,
+        `${jobFile.name.replace(/^.*[/\\]/, '')} with ${told.map(editText).join('; ')}`,
       );
     },
     written: (path) =>

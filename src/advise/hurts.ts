@@ -13,6 +13,8 @@ export interface Hurt {
   readonly words: string;
   /** Of the variance, 0..1. */
   readonly share: number;
+  /** The same in mm2 (of a turn: mm per 100, squared). */
+  readonly variance: number;
 }
 
 /**
@@ -42,6 +44,7 @@ export function hurtsOf(job: Job, need: number): readonly Hurt[] {
       source,
       words,
       share: sum === 0 ? 0 : variance / sum,
+      variance,
     }))
     .sort((a, b) => b.share - a.share);
 }

@@ -6,7 +6,9 @@ import { askedOf, fillFigure, fillGood, type Question } from '../stackup/figure.
 import { modelOf } from '../stackup/model-of.ts';
 import { planOf } from '../stackup/plan.ts';
 import { drawBatch } from '../stackup/trials.ts';
+import { dialOf } from './dial.ts';
 import { estimateOf, type Estimate } from './estimate.ts';
+import { scalerOf } from './scaled.ts';
 
 /** Which luck a job is tried with: the same for all that are compared, so that only what differs makes a difference. */
 export interface Luck {
@@ -29,14 +31,24 @@ export interface NeedOutcome {
   readonly each: Uint8Array;
 }
 
+/** What is done to the draws of a job, which no key of its file says. */
+export interface Twist {
+  /** So many turned test pieces of the same set-up are measured and their mean offset dialled in; 0 for none. */
+  readonly dialledTurns: number;
+  /** One source at this share of its spread; null for all as they are. */
+  readonly scaled: { readonly source: string; readonly factor: number } | null;
+}
+
+export const AS_IT_IS: Twist = { dialledTurns: 0, scaled: null };
+
 /**
  * Tries a job; null when a blank of it did not seat (contacts too close for what may be off).
  *
  * Every source has its draws by its own key, so jobs that share a source share its luck. With `figuresOf`, this is the
  * only place where advice asks for a prediction.
  */
-export function tried(job: Job, luck: Luck): Outcome | null {
-  const run = runOf(job, luck);
+export function tried(job: Job, luck: Luck, twist: Twist = AS_IT_IS): Outcome | null {
+  const run = runOf(job, luck, twist);
   const { questions } = run;
   const good = questions.map(() => new Uint8Array(run.count));
   const eachAll = new Uint8Array(run.count).fill(1);
@@ -74,7 +86,7 @@ export interface Judgements {
 
 /** The figures of every need of a job that seats. */
 export function figuresOf(job: Job, luck: Luck): readonly Judgements[] {
-  const run = runOf(job, luck);
+  const run = runOf(job, luck, AS_IT_IS);
   const told = run.figures.map(() => new Float64Array(run.count));
   run.each((values, from, count) => {
     told.forEach((column, f) => {
@@ -94,12 +106,15 @@ export function figuresOf(job: Job, luck: Luck): readonly Judgements[] {
 type Take = (values: readonly Float64Array[], from: number, count: number) => boolean;
 
 /** The trials that a prediction of as many would work, in its order. */
-function runOf(job: Job, { seed, trials }: Luck) {
+function runOf(job: Job, { seed, trials }: Luck, twist: Twist) {
   const misfit = misfitModel(job);
-  const model = modelOf(misfit, sourcesOf(job, misfit.deviations));
+  const sources = sourcesOf(job, misfit.deviations);
+  const model = modelOf(misfit, sources);
   const { figures, questions } = askedOf(misfit.judged);
   const { batchTrials, blockBatches, mostBlocks } = planOf(seed, trials);
   const batches = blockBatches * mostBlocks;
+  const scale = scalerOf(sources, twist);
+  const dial = dialOf(model, misfit, sources, seed, twist);
   return {
     questions,
     figures,
@@ -110,7 +125,9 @@ function runOf(job: Job, { seed, trials }: Luck) {
       const values = figures.map(() => new Float64Array(BATCH));
       for (let batch = 0; batch < batches; batch++) {
         drawBatch(model, seed, batch, 1, draws);
+        scale(draws);
         model.evaluate(draws, batchTrials, out);
+        dial(draws, batch, batchTrials, out);
         figures.forEach((figure, f) => {
           fillFigure(figure, out, values[f]!, batchTrials);
         });

@@ -1,8 +1,8 @@
 import type { Fault } from '../job/fault.ts';
-import { editText, type Edit } from '../job/edit.ts';
+import type { Edit } from '../job/edit.ts';
 import type { Job } from '../job/job.ts';
 import type { Variants } from '../job/variants.ts';
-import { tried, type Luck, type Outcome } from './outcome.ts';
+import { AS_IT_IS, tried, type Luck, type Outcome } from './outcome.ts';
 
 /** A job with some changes of its file: how it comes out, or why it cannot be. */
 export type Variant =
@@ -36,12 +36,12 @@ export type Obstacle = (job: Job) => Hindrance | null;
 export interface Bench {
   readonly variants: Variants;
   readonly luck: Luck;
-  readonly tryOut: (edits: readonly Edit[]) => Variant;
+  readonly tryOut: (edits: readonly Edit[], dialledTurns?: number) => Variant;
   /**
    * The same, but it can also be made: what stands in the way is taken out of it by further changes, which the answer
    * holds, or else it is refused.
    */
-  readonly tryAndMake: (edits: readonly Edit[]) => Variant;
+  readonly tryAndMake: (edits: readonly Edit[], dialledTurns?: number) => Variant;
   /** The same job, more trials or another seed; nothing is remembered across. */
   readonly withLuck: (luck: Luck) => Bench;
 }
@@ -49,19 +49,27 @@ export interface Bench {
 export function benchOf(variants: Variants, luck: Luck, obstacle: Obstacle): Bench {
   const known = new Map<string, Variant>();
   const made = new Map<string, Variant>();
-  const tryOut = (edits: readonly Edit[]): Variant =>
-    once(known, edits, () => tryEdits(variants, luck, edits));
+  const tryOut = (edits: readonly Edit[], dialledTurns = 0): Variant =>
+    once(known, edits, dialledTurns, () => tryEdits(variants, luck, edits, dialledTurns));
   return {
     variants,
     luck,
     tryOut,
-    tryAndMake: (edits) => once(made, edits, () => tryAndMend(tryOut, obstacle, edits)),
+    tryAndMake: (edits, dialledTurns = 0) =>
+      once(made, edits, dialledTurns, () =>
+        tryAndMend((some) => tryOut(some, dialledTurns), obstacle, edits),
+      ),
     withLuck: (other) => benchOf(variants, other, obstacle),
   };
 }
 
-function once<T>(known: Map<string, T>, edits: readonly Edit[], now: () => T): T {
-  const key = JSON.stringify(edits);
+function once<T>(
+  known: Map<string, T>,
+  edits: readonly Edit[],
+  dialledTurns: number,
+  now: () => T,
+): T {
+  const key = JSON.stringify([edits, dialledTurns]);
   const before = known.get(key);
   if (before !== undefined) return before;
   const found = now();
@@ -94,11 +102,16 @@ function tryAndMend(tryOut: Bench['tryOut'], obstacle: Obstacle, edits: readonly
 const isSame = (one: Edit, other: Edit): boolean =>
   one.path.length === other.path.length && one.path.every((key, k) => key === other.path[k]);
 
-function tryEdits(variants: Variants, luck: Luck, edits: readonly Edit[]): Variant {
+function tryEdits(
+  variants: Variants,
+  luck: Luck,
+  edits: readonly Edit[],
+  dialledTurns: number,
+): Variant {
   const read = variants.read(edits);
   if (!read.ok) return { kind: 'impossible', edits, because: wordsOf(read.faults) };
   const { job } = read.value;
-  const outcome = tried(job, luck);
+  const outcome = tried(job, luck, { ...AS_IT_IS, dialledTurns });
   return outcome === null
     ? {
         kind: 'impossible',
@@ -113,6 +126,3 @@ function wordsOf(faults: readonly Fault[]): string {
   const [fault] = faults;
   return fault === undefined ? 'it cannot be read' : fault.message;
 }
-
-/** What to write into the job file, each change in its own keys. */
-export const editsText = (edits: readonly Edit[]): string => edits.map(editText).join('; ');

@@ -1,6 +1,6 @@
 import type { Comparison, Row } from '../advise/ways/compare.ts';
 import { wayWords } from '../advise/ways/words.ts';
-import { editsText } from '../advise/variant.ts';
+import { editsText } from '../job/edit.ts';
 
 /** A comparison for programs; chances 0..1, each with its standard error. */
 export function compareJson(

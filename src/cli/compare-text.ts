@@ -4,7 +4,7 @@ import { wayWords } from '../advise/ways/words.ts';
 import { depthCounts } from '../job/what-counts.ts';
 import { hurtWords, partsWords, percentText, shortPoints } from '../sheet/advice-words.ts';
 import { levelText } from '../sheet/words.ts';
-import { WIDTH, wrapped } from './lines.ts';
+import { flow } from './flow.ts';
 
 const HEAD = 29;
 const ALL_ALIKE = 8;
@@ -19,7 +19,7 @@ export function compareText(found: Comparison, trials: number, seed: number): st
   const worse = rows.filter(isWorse);
   return [
     `${job.name}: ${tried} ways to locate it, the same ${trials} blanks each (seed ${seed})`,
-    ...wrapped(
+    ...flow(
       `Good: chance that a part meets every need (wanted of each need: ${levelText(job.goodEnoughShare)}). Gain: points against the job as it is. Minutes: for ${partsWords(job.parts.count)}, estimates.${heights === 'left out' && depthCounts(job) ? ` Everywhere ${heightWords(asWritten.heights)}.` : ''}`,
     ),
     '',
@@ -61,12 +61,8 @@ function worseLines(row: Row, number: number): readonly string[] {
 }
 
 /** Text behind a head, its later lines under the first. */
-function block(head: string, text: string): readonly string[] {
-  const indent = ' '.repeat(HEAD);
-  return wrapped(text, '', WIDTH - HEAD).map((line, k) =>
-    k === 0 ? head.padEnd(HEAD) + line : indent + line,
-  );
-}
+const block = (head: string, text: string): readonly string[] =>
+  flow(text, head.padEnd(HEAD), ' '.repeat(HEAD));
 
 function refusedLines(refused: Comparison['refused']): readonly string[] {
   if (refused.length === 0) return [];
@@ -80,7 +76,7 @@ function refusedLines(refused: Comparison['refused']): readonly string[] {
     'Not possible here:',
     ...all.slice(0, ALL_ALIKE).flatMap(([because, ways]) => {
       const more = ways.length === 1 ? '' : ` (and ${ways.length - 1} more)`;
-      return wrapped(`- ${ways[0]!}${more}: ${because}`, '  ');
+      return flow(`${ways[0]!}${more}: ${because}`, '- ');
     }),
     ...(left > 0 ? [`- and ${left} more reasons, in --json`] : []),
   ];

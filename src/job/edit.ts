@@ -21,6 +21,34 @@ export function editText({ path, value }: Edit): string {
   return `${outer}: ${written}`;
 }
 
+/** Several changes in the words of the file, those within one key together; what is taken out comes last. */
+export function editsText(edits: readonly Edit[]): string {
+  const tree: Record<string, Plain> = {};
+  const rest: Edit[] = [];
+  for (const edit of edits) {
+    const isKeyed = edit.path.every((key) => typeof key === 'string');
+    if (edit.value === null || !isKeyed || !putInto(tree, edit.path as string[], edit.value))
+      rest.push(edit);
+  }
+  const kept = Object.entries(tree).map(([key, value]) => `${key}: ${flowText(value)}`);
+  return [...kept, ...rest.map(editText)].join('; ');
+}
+
+/** False where something that is no mapping is in the way. */
+function putInto(tree: Record<string, Plain>, path: readonly string[], value: Plain): boolean {
+  const [key, ...inner] = path;
+  if (inner.length === 0) {
+    tree[key!] = value;
+    return true;
+  }
+  const below = tree[key!];
+  if (below !== undefined && (typeof below !== 'object' || Array.isArray(below))) return false;
+  const copy: Record<string, Plain> = { ...(below as Readonly<Record<string, Plain>> | undefined) };
+  if (!putInto(copy, inner, value)) return false;
+  tree[key!] = copy;
+  return true;
+}
+
 /** A value as it is written on one line. */
 export function flowText(value: Plain): string {
   if (typeof value !== 'object') return String(value);

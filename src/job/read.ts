@@ -152,7 +152,7 @@ function measuredBeside(
 }
 
 /** What messages call a file that is named from the job file. */
-function besideJob(jobName: string, path: string): string {
+export function besideJob(jobName: string, path: string): string {
   const folder = /^.*[/\\]/.exec(jobName)?.[0] ?? '';
   return /^([/\\]|[A-Za-z]:)/.test(path) ? path : folder + path;
 }

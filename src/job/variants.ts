@@ -1,12 +1,13 @@
 import type { Result } from '../num/result.ts';
 import { invariant } from '../num/invariant.ts';
 import type { Fault } from './fault.ts';
-import { applyEdits, editText, type Edit } from './edit.ts';
+import { applyEdits, editsText, type Edit } from './edit.ts';
 import { textOf, type NamedBytes } from './file/bytes.ts';
 import { copyWithPlaces } from './file/places.ts';
-import { checkedJob, readJobFile } from './file/read-file.ts';
+import { checkedJob, readJobFile, readShopFile } from './file/read-file.ts';
 import { editedYaml } from './file/yaml.ts';
-import { readParsed, type ReadJob } from './read.ts';
+import { besideJob, readParsed, type ReadJob } from './read.ts';
+import type { RawJob } from './schema/raw-job.ts';
 
 /** A job file as it is written, with the files it names, to be read again with changes. */
 export interface Variants {
@@ -18,6 +19,8 @@ export interface Variants {
   readonly text: (edits: readonly Edit[], told?: readonly Edit[]) => string;
   /** The job without changes. */
   readonly whole: ReadJob;
+  /** Gauges of the shop, by name, as they are written. */
+  readonly gauges: Readonly<Record<string, unknown>>;
   /** What the file says there; undefined where it says nothing. */
   readonly written: (path: Edit['path']) => unknown;
 }
@@ -40,6 +43,7 @@ export function variantsOf(jobFile: NamedBytes, files: ReadonlyMap<string, Uint8
     jobFile,
     files,
     whole: whole.value,
+    gauges: gaugesOf(sound, jobFile.name, files),
     read: (edits) => {
       if (edits.length === 0) return whole;
       const { root, places } = copyWithPlaces(sound, parsed.places);
@@ -58,7 +62,7 @@ export function variantsOf(jobFile: NamedBytes, files: ReadonlyMap<string, Uint8
       return editedYaml(
         text.value,
         edits,
-        `${jobFile.name.replace(/^.*[/\\]/, '')} with ${told.map(editText).join('; ')}`,
+        `${jobFile.name.replace(/^.*[/\\]/, '')} with ${editsText(told)}`,
       );
     },
     written: (path) =>
@@ -72,3 +76,16 @@ export function variantsOf(jobFile: NamedBytes, files: ReadonlyMap<string, Uint8
 
 /** Keys on which the checks of features and needs hang, beside the size of the blank. */
 const DRAWING: readonly string[] = ['front', 'back', 'needs', 'repeat', 'cutters', 'first', 'shop'];
+
+function gaugesOf(
+  sound: Partial<RawJob>,
+  jobName: string,
+  files: ReadonlyMap<string, Uint8Array>,
+): Readonly<Record<string, unknown>> {
+  const bytes = sound.shop === undefined ? undefined : files.get(sound.shop);
+  const shop =
+    bytes === undefined || sound.shop === undefined
+      ? null
+      : readShopFile({ name: besideJob(jobName, sound.shop), bytes }).sound;
+  return { ...shop?.gauges, ...sound.gauges };
+}

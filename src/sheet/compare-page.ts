@@ -1,7 +1,7 @@
 import type { Comparison, Row } from '../advise/ways/compare.ts';
 import { heightWords } from '../advise/ways/heights.ts';
 import { wayWords } from '../advise/ways/words.ts';
-import { editsText } from '../advise/variant.ts';
+import { editsText } from '../job/edit.ts';
 import { hurtWords, partsWords, percentText } from './advice-words.ts';
 import { joined, markup, type Html } from './html.ts';
 import { PAGE_STYLE } from './page-style.ts';

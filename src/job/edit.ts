@@ -10,12 +10,16 @@ export interface Edit {
   readonly value: Plain | null;
 }
 
-/** The change in the words of the file: `stops: {touch-height: 12}`, or `take out stops: height`. */
+/**
+ * The change in the words of the file: `stops: {touch-height: 12}`, or `take out stops: height`; in a list, what stands before it
+ * and stays is `…`.
+ */
 export function editText({ path, value }: Edit): string {
   const [outer, ...inner] = path;
   if (value === null) return `take out ${path.join(': ')}`;
   const written = inner.reduceRight<string>(
-    (text, key) => (typeof key === 'number' ? text : `{${key}: ${text}}`),
+    (text, key) =>
+      typeof key === 'number' ? `[${'…, '.repeat(key)}${text}]` : `{${key}: ${text}}`,
     flowText(value),
   );
   return `${outer}: ${written}`;
@@ -27,8 +31,7 @@ export function editsText(edits: readonly Edit[]): string {
   const rest: Edit[] = [];
   for (const edit of edits) {
     const isKeyed = edit.path.every((key) => typeof key === 'string');
-    if (edit.value === null || !isKeyed || !putInto(tree, edit.path as string[], edit.value))
-      rest.push(edit);
+    if (edit.value === null || !isKeyed || !putInto(tree, edit.path, edit.value)) rest.push(edit);
   }
   const kept = Object.entries(tree).map(([key, value]) => `${key}: ${flowText(value)}`);
   return [...kept, ...rest.map(editText)].join('; ');

@@ -30,3 +30,11 @@ export function variantsOfTexts(job: string, shop: string): Variants {
 
 export const aBench = (variants: Variants, trials = 2000, seed = 1): Bench =>
   benchOf(variants, { seed, trials }, () => null);
+
+/** What a generator returns, whatever it tells on the way. */
+export function toTheEnd<T>(run: Generator<unknown, T>): T {
+  for (;;) {
+    const next = run.next();
+    if (next.done === true) return next.value;
+  }
+}

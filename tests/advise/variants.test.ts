@@ -55,7 +55,7 @@ describe('a variant', () => {
     expect(text).toContain('height: 8\n');
     expect(text).not.toContain('one button');
     expect(text).toContain(
-      '# wall-clock.yaml with take out stops: touch-height; stops: {height: 8}',
+      '# wall-clock.yaml with stops: {height: 8, side-touch: {arm: [20, 120]}}; machine: {lean: ±0.1 per 200}; take out stops: touch-height',
     );
   });
 
@@ -123,6 +123,9 @@ describe('an edit in words', () => {
     );
     expect(editText({ path: ['stops', 'fence-touch'], value: [30, 250] })).toBe(
       'stops: {fence-touch: [30, 250]}',
+    );
+    expect(editText({ path: ['blank', 'size', 2], value: '18 ±0.03' })).toBe(
+      'blank: {size: […, …, 18 ±0.03]}',
     );
     expect(editText({ path: ['stops', 'height'], value: null })).toBe('take out stops: height');
   });

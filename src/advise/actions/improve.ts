@@ -92,18 +92,10 @@ export function* improve(
       notPossible: [],
     };
   const of: Case = { variants: bench.variants, job, outcome };
-  const actions = allActions(of);
-  const likelySteps = 2 * actions.length;
-  const tried: Tried[] = [];
-  const notPossible: Untold[] = [];
-  let done = 0;
-  for (const action of actions) {
-    yield { done: done++, all: likelySteps };
-    const variant = bench.tryOut(action.edits, action.dialledTurns);
-    if (variant.kind === 'impossible') notPossible.push({ action, because: variant.because });
-    else tried.push({ action, gain: gainOf(outcome.eachAll, variant.outcome.eachAll) });
-  }
-  tried.sort(byGain);
+  const { tried, notPossible: refused } = yield* trySingles(bench, of);
+  const notPossible = [...refused];
+  const likelySteps = 2 * tried.length;
+  let done = tried.length;
   const singles: Advice[] = [];
   const noGain: Action[] = [];
   for (const one of tried) {
@@ -121,6 +113,8 @@ export function* improve(
     yield { done: done++, all: likelySteps };
     const advice = adviceOf(bench, of, action, told);
     if (advice.kind === 'impossible') notPossible.push({ action, because: advice.because });
+    // What had to be changed so that it can be made may cost what it gains.
+    else if (advice.advice.gain.value < LEAST_GAIN) noGain.push(action);
     else singles.push(advice.advice);
   }
   const candidates = tried.map(({ action: one, gain }) => standing(bench, one, gain));
@@ -138,6 +132,23 @@ export function* improve(
     noGain,
     notPossible,
   };
+}
+
+/** Every action by itself: what it gains, the most first, or why it cannot be. */
+export function* trySingles(
+  bench: Bench,
+  of: Case,
+): Generator<Step, { readonly tried: readonly Tried[]; readonly notPossible: readonly Untold[] }> {
+  const actions = allActions(of);
+  const tried: Tried[] = [];
+  const notPossible: Untold[] = [];
+  for (const [k, one] of actions.entries()) {
+    yield { done: k, all: 2 * actions.length };
+    const variant = bench.tryOut(one.edits, one.dialledTurns);
+    if (variant.kind === 'impossible') notPossible.push({ action: one, because: variant.because });
+    else tried.push({ action: one, gain: gainOf(of.outcome.eachAll, variant.outcome.eachAll) });
+  }
+  return { tried: tried.toSorted(byGain), notPossible };
 }
 
 /** What can gain, or moves a touch or the blank, with the changes that it needs so that it can be made. */

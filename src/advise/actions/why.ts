@@ -26,6 +26,8 @@ export interface Why {
 
 /** Below this share of a spread a source is not a reason. */
 const LEAST_SHARE = 0.04;
+/** Enough to tell a point on the same blanks. */
+const SCALE_TRIALS = 1000;
 const SCALES = [0.5, 0.25, 0.125] as const;
 
 /** The source that an action lessens most, by straight lines; null when there is none to speak of. */
@@ -68,10 +70,11 @@ export function whyOf(
 
 /** The first share, of halves of halves, of a source at which an action no longer gains a point. */
 function paysAbove(bench: Bench, job: Job, changed: Job, source: string): number | null {
+  const luck = { ...bench.luck, trials: Math.min(bench.luck.trials, SCALE_TRIALS) };
   for (const factor of SCALES) {
     const twist = { ...AS_IT_IS, scaled: { source, factor } };
-    const before = tried(job, bench.luck, twist);
-    const after = tried(changed, bench.luck, twist);
+    const before = tried(job, luck, twist);
+    const after = tried(changed, luck, twist);
     if (before === null || after === null) return null;
     if (gainOf(before.eachAll, after.eachAll).value < LEAST_GAIN) return factor;
   }

@@ -25,4 +25,4 @@ export function heightEdits({ whole: { job } }: Variants, wanted: HeightWay): re
 }
 
 export const heightWords = ([first, second]: HeightWay): string =>
-  first === second ? `z on the ${first} both times` : `z on the ${first}, then the ${second}`;
+  first === second ? `Z on the ${first} both times` : `Z on the ${first}, then the ${second}`;

@@ -5,7 +5,7 @@ import { said } from '../../job/text/said.ts';
 import { meanOf } from '../../num/spread-of.ts';
 import { EDGES_AT, isAlongX, otherCorner, placingsInOrder, tenths } from '../laid.ts';
 import { ACTION_MINUTES, CARE } from '../numbers.ts';
-import { buttonsOn, levelButton, millOf } from '../ways/edits-of-way.ts';
+import { buttonsOn, levelButton, millOf } from '../contacts.ts';
 import { action, type Action, type Case } from './action.ts';
 
 /** What can be done about stops, or a fence with a dowel. */

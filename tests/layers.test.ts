@@ -22,6 +22,10 @@ const TABLE: Readonly<Record<string, Row>> = {
   stackup: { rooms: ['num', 'plane', 'setup', 'sources'], packages: {} },
   measure: { rooms: ['num', 'plane', 'job', 'setup', 'sources'], packages: {} },
   verdict: { rooms: ['num', 'plane', 'job', 'setup', 'sweep', 'sources', 'stackup'], packages: {} },
+  advise: {
+    rooms: ['num', 'plane', 'job', 'setup', 'sources', 'stackup', 'verdict'],
+    packages: {},
+  },
   jig: {
     rooms: ['num', 'plane', 'job', 'setup', 'sweep'],
     packages: { '@jscad/modeling': ['solid.ts'] },
@@ -38,6 +42,7 @@ const TABLE: Readonly<Record<string, Row>> = {
       'sources',
       'stackup',
       'verdict',
+      'advise',
       'measure',
       'hold',
       'jig',
@@ -75,6 +80,7 @@ const TABLE: Readonly<Record<string, Row>> = {
       'sources',
       'stackup',
       'verdict',
+      'advise',
       'measure',
       'hold',
       'jig',

@@ -14,14 +14,14 @@ export function columns(rows: readonly (readonly string[])[], right: readonly nu
   );
 }
 
-/** Text broken at spaces so that no line is wider than the terminal; spaces in front stay, later lines are indented. */
-export function wrapped(text: string, indent = ''): string[] {
+/** Text broken at spaces so that no line is wider than the terminal or `width`; spaces in front stay, later lines are indented. */
+export function wrapped(text: string, indent = '', width = WIDTH): string[] {
   const words = text.trimStart();
   const lines: string[] = [];
   let line = text.slice(0, text.length - words.length);
   let isEmpty = true;
   for (const word of words.split(' ')) {
-    if (!isEmpty && line.length + 1 + word.length > WIDTH) {
+    if (!isEmpty && line.length + 1 + word.length > width) {
       lines.push(line);
       line = indent + word;
     } else {

@@ -6,6 +6,7 @@ import type { Job } from '../job/job.ts';
 import { filesNamedBy, readJob, type ReadJob } from '../job/read.ts';
 import { readMeasured, type MeasuredSource } from '../job/readings/measured-file.ts';
 import { measuredText } from '../job/readings/measured-text.ts';
+import { variantsOf, type Variants } from '../job/variants.ts';
 import { withDialled } from './correction-warning.ts';
 import { EXIT, Refusal } from './exit.ts';
 
@@ -30,18 +31,45 @@ export function jobWithout(path: string, isLeftOut: (source: MeasuredSource) => 
   }).job;
 }
 
+/** The job, to be read again with changes; kept offsets count where they hold. @throws Refusal with every fault found. */
+export function loadVariants(path: string): Variants {
+  const { jobFile, files } = filesSeen(path, (_name, bytes) => bytes);
+  sound(path, readJob(jobFile, files));
+  const variants = variantsOf(jobFile, files);
+  const dialled = (read: ReadJob): ReadJob => ({
+    ...read,
+    job: withDialled(path, placedForStops(read.job)),
+  });
+  return {
+    ...variants,
+    whole: dialled(variants.whole),
+    read: (edits) => {
+      const read = variants.read(edits);
+      return read.ok ? { ok: true, value: dialled(read.value) } : read;
+    },
+  };
+}
+
 function readFrom(
   path: string,
   seen: (name: string, bytes: Uint8Array) => Uint8Array | null,
 ): ReadJob {
-  const bytes = bytesOf(path);
+  const { jobFile, files } = filesSeen(path, seen);
+  return sound(path, readJob(jobFile, files));
+}
+
+function filesSeen(path: string, seen: (name: string, bytes: Uint8Array) => Uint8Array | null) {
+  const jobFile = { name: path, bytes: bytesOf(path) };
   const files = new Map<string, Uint8Array>();
-  for (const name of filesNamedBy({ name: path, bytes })) {
+  for (const name of filesNamedBy(jobFile)) {
     const found = bytesIfThere(resolve(dirname(path), name), MAX_NAMED_BYTES);
     const kept = found === null ? null : seen(name, found);
     if (kept !== null) files.set(name, kept);
   }
-  const read = readJob({ name: path, bytes }, files);
+  return { jobFile, files };
+}
+
+function sound(path: string, read: ReturnType<typeof readJob>): ReadJob {
   if (read.ok) return { ...read.value, job: placedForStops(read.value.job) };
   const count = read.faults.length;
   const head = count === 1 ? '1 thing is wrong' : `${count} things are wrong`;

@@ -1,6 +1,7 @@
 #!/usr/bin/env node
 import { readFileSync } from 'node:fs';
 import { Command, CommanderError } from './command-line.ts';
+import { addCompare, addImprove } from './commands/advise.ts';
 import { addBed } from './commands/bed.ts';
 import { addBuild } from './commands/build.ts';
 import { addCheck } from './commands/check.ts';
@@ -23,6 +24,8 @@ const COMMANDS: readonly AddCommand[] = [
   addCheck,
   addExplain,
   addPredict,
+  addCompare,
+  addImprove,
   addHold,
   addBuild,
   addBed,

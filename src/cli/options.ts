@@ -7,6 +7,8 @@ export const DEFAULT_SEED = 1;
 export const DEFAULT_TRIALS = 100_000;
 /** What `learn` holds finished parts against. */
 export const LEARN_TRIALS = 30_000;
+/** What a variant is tried with: enough to tell whole points. */
+export const ADVICE_TRIALS = 4_000;
 export const DEFAULT_DIGITS = 2;
 const TRIALS = { least: 2_000, most: 20_000_000 };
 const DIGITS = { least: 1, most: 4 };

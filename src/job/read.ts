@@ -11,7 +11,7 @@ import { readJobFile, readShopFile } from './file/read-file.ts';
 import type { Holding } from './holding.ts';
 import type { Job } from './job.ts';
 import { measuredName, readMeasured } from './readings/measured-file.ts';
-import { resolved } from './resolve/job.ts';
+import { resolved, type Drawing } from './resolve/job.ts';
 import { shopAsTheJobSaysIt } from './resolve/merge.ts';
 import type { RawJob } from './schema/raw-job.ts';
 import type { RawShop } from './schema/raw-shop.ts';
@@ -47,14 +47,26 @@ export function readJob(
   jobFile: NamedBytes,
   files: ReadonlyMap<string, Uint8Array>,
 ): Result<ReadJob, Fault> {
-  const job = readJobFile(jobFile);
+  return readParsed(readJobFile(jobFile), jobFile.name, files, 'check');
+}
+
+/**
+ * The same from a job file that is parsed. `drawing`: features and needs that were checked
+ * already and have not changed need not be again.
+ */
+export function readParsed(
+  job: ReadFile<RawJob>,
+  jobName: string,
+  files: ReadonlyMap<string, Uint8Array>,
+  drawing: Drawing,
+): Result<ReadJob, Fault> {
   if (job.sound === null) return faulty(job.faults);
-  const shop = shopOf(job.sound, job.places, jobFile.name, files);
+  const shop = shopOf(job.sound, job.places, jobName, files);
   const places = bothPlaces(job.places, shop.places);
   const touched = new Set([...job.touched, ...shop.touched]);
   const spoilt = new Set([...job.spoilt, ...shop.spoilt]);
   const parts = shopAsTheJobSaysIt(shop.sound ?? {}, job.sound, places, touched);
-  const measured = measuredBeside(job.sound.shop, jobFile.name, files);
+  const measured = measuredBeside(job.sound.shop, jobName, files);
   const names = {
     features: job.names.features,
     cutters: [...new Set([...shop.names.cutters, ...job.names.cutters])],
@@ -74,8 +86,9 @@ export function readJob(
     touched,
     spoilt,
     names,
+    drawing,
   });
-  const order = [jobFile.name, shop.file, measured.file];
+  const order = [jobName, shop.file, measured.file];
   const faults = inReadingOrder(
     [...job.faults, ...shop.faults, ...measured.faults, ...result.faults],
     order,
@@ -139,7 +152,7 @@ function measuredBeside(
 }
 
 /** What messages call a file that is named from the job file. */
-function besideJob(jobName: string, path: string): string {
+export function besideJob(jobName: string, path: string): string {
   const folder = /^.*[/\\]/.exec(jobName)?.[0] ?? '';
   return /^([/\\]|[A-Za-z]:)/.test(path) ? path : folder + path;
 }

@@ -36,20 +36,24 @@ export interface Known {
   readonly names: { readonly features: readonly string[]; readonly cutters: readonly string[] };
 }
 
-/** Tells the context everything about a job that cannot be meant, though each part of it reads well. */
+/** Tells the context what cannot be meant of how a job is laid, though each part of it reads well. */
 export function checkJob(context: Context, known: Known): void {
   checkBed(context, known);
-  checkFeatures(context, known);
   checkCorners(context, known);
   checkContacts(context, known);
   checkDowels(context, known);
   checkNest(context, known);
   checkZeros(context, known);
   checkTouchPlaces(context, known);
+  noteBetweenStops(context, known);
+}
+
+/** The same of what hangs on the drawing alone: features, needs, sizes. */
+export function checkDrawing(context: Context, known: Known): void {
+  checkFeatures(context, known);
   checkNeeds(context, known);
   checkRepeat(context, known);
   noteDepth(context, known);
-  noteBetweenStops(context, known);
   noteMeeting(context, known);
   noteThinWeb(context, known);
 }

@@ -24,10 +24,36 @@ export interface ReadFile<T> {
 }
 
 export const readJobFile = (file: NamedBytes): ReadFile<RawJob> =>
-  readFile<RawJob>(file, 'flipwright', JOB, PART_OF_JOB);
+  readOnce(jobs, file, () => readFile<RawJob>(file, 'flipwright', JOB, PART_OF_JOB));
 
 export const readShopFile = (file: NamedBytes): ReadFile<RawShop> =>
-  readFile<RawShop>(file, 'flipwright-shop', SHOP, PART_OF_SHOP);
+  readOnce(shops, file, () => readFile<RawShop>(file, 'flipwright-shop', SHOP, PART_OF_SHOP));
+
+/** A job file whose values were changed after it was read. */
+export function checkedJob(root: Holder, places: Places): ReadFile<RawJob> {
+  return {
+    ...validated<RawJob, Partial<RawJob>>(JOB, PART_OF_JOB, root, places),
+    places,
+    names: namesOf(root),
+  };
+}
+
+/** The same bytes are asked for again: which files a job names, the job itself, its variants. */
+type Known<T> = WeakMap<Uint8Array, { readonly name: string; readonly read: ReadFile<T> }>;
+const jobs: Known<RawJob> = new WeakMap();
+const shops: Known<RawShop> = new WeakMap();
+
+function readOnce<T>(
+  known: Known<T>,
+  { name, bytes }: NamedBytes,
+  read: () => ReadFile<T>,
+): ReadFile<T> {
+  const before = known.get(bytes);
+  if (before?.name === name) return before.read;
+  const now = read();
+  known.set(bytes, { name, read: now });
+  return now;
+}
 
 /** The version of both formats that is read here. */
 const VERSION = 1;
@@ -52,13 +78,15 @@ function readFile<T>(
   if (root === null) return nothing(faults);
   const other = wrongFormat(root, places, versionKey);
   if (other !== null) return nothing([other]);
-  const names = {
-    features: [...namesIn(root, 'front'), ...namesIn(root, 'back')],
-    cutters: namesIn(root, 'cutters'),
-  };
+  const names = namesOf(root);
   const checked = validated(whole, part, root, places);
   return { ...checked, places, faults: [...faults, ...checked.faults], names };
 }
+
+const namesOf = (root: Holder): ReadFile<unknown>['names'] => ({
+  features: [...namesIn(root, 'front'), ...namesIn(root, 'back')],
+  cutters: namesIn(root, 'cutters'),
+});
 
 /** Another version or another kind of file: then nothing else about it is worth saying. */
 function wrongFormat(

@@ -1,5 +1,6 @@
 import type { Node, Scalar } from 'yaml';
 import { isAlias, isMap, isScalar, isSeq, LineCounter, parseDocument } from 'yaml';
+import type { Edit } from '../edit.ts';
 import type { Fault, Place } from '../fault.ts';
 import { readNumber } from '../text/number.ts';
 import type { Holder, Places } from './places.ts';
@@ -69,6 +70,22 @@ function parsedOrTooDeep(text: string, lines: LineCounter) {
     if (error instanceof RangeError) return null;
     throw error;
   }
+}
+
+/**
+ * The text with these changes: values that are replaced lose the remark behind them, all other remarks stay,
+ * and `remark` stands on top.
+ */
+export function editedYaml(text: string, edits: readonly Edit[], remark: string): string {
+  const parsed = parseDocument(text, { prettyErrors: false, version: '1.2' });
+  for (const { path, value } of edits) {
+    if (value === null && parsed.hasIn(path)) parsed.deleteIn(path);
+    else if (value === null) continue;
+    else parsed.setIn(path, parsed.createNode(value, { flow: true }));
+  }
+  const before = parsed.commentBefore;
+  parsed.commentBefore = before === null ? ` ${remark}` : `${before}\n ${remark}`;
+  return parsed.toString({ lineWidth: 0 });
 }
 
 interface Reading {

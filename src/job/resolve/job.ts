@@ -1,6 +1,6 @@
 import { invariant } from '../../num/invariant.ts';
 import type { Fault, Note } from '../fault.ts';
-import { checkJob } from '../check/job.ts';
+import { checkDrawing, checkJob } from '../check/job.ts';
 import type { Places } from '../file/places.ts';
 import { GOOD_ENOUGH_SHARE } from '../defaults.ts';
 import type { Holding } from '../holding.ts';
@@ -30,6 +30,9 @@ import { copiesOf, featureOfCopy, needOfCopy, zeroOfCopies } from './repeat.ts';
 import { withMeasured, type Standing } from '../readings/with-measured.ts';
 import { zerosOf } from './zero.ts';
 
+/** Features and needs are checked, unless they were already and lie in a blank of the same size as then. */
+export type Drawing = 'check' | { readonly checkedIn: Blank };
+
 /** What was sound in the two files. */
 export interface SoundFiles {
   readonly job: Partial<RawJob>;
@@ -45,6 +48,7 @@ export interface SoundFiles {
   readonly spoilt: ReadonlySet<object>;
   /** Every name that was written, also of what is faulty otherwise: those names are not unknown. */
   readonly names: { readonly features: readonly string[]; readonly cutters: readonly string[] };
+  readonly drawing: Drawing;
 }
 
 export interface Resolved {
@@ -97,19 +101,9 @@ export function resolved(files: SoundFiles): Resolved {
     copies,
   });
   const { names } = files;
-  checkJob(context, {
-    raw,
-    shop,
-    blank,
-    features,
-    locating,
-    stops,
-    zero,
-    needs,
-    onBed,
-    copies,
-    names,
-  });
+  const found = { raw, shop, blank, features, locating, stops, zero, needs, onBed, copies, names };
+  checkJob(context, found);
+  if (!isChecked(files.drawing, blank)) checkDrawing(context, found);
   if (faults.length > 0 || blank === null || locating === null || zero === null)
     return { job: null, holding, faults, notes };
   if (raw.turn === undefined || raw.name === undefined || onBed === null)
@@ -139,6 +133,13 @@ export function resolved(files: SoundFiles): Resolved {
   };
   return { job, holding, faults, notes };
 }
+
+const isChecked = (drawing: Drawing, blank: Blank | null): boolean =>
+  drawing !== 'check' &&
+  blank !== null &&
+  (['widthMm', 'heightMm', 'thickMm'] as const).every(
+    (key) => drawing.checkedIn[key] === blank[key],
+  );
 
 /** Stands in for a blank that could not be made out, so that the shop is still looked at. */
 const NO_BLANK: NonNullable<Partial<RawJob>['blank']> = { size: [1, 1, 1] };

@@ -1,4 +1,4 @@
-import { editsText } from '../advise/variant.ts';
+import { editsText } from '../job/edit.ts';
 import type { Better, Placed, Placing } from '../advise/place/place.ts';
 import { wayWords } from '../advise/ways/words.ts';
 

@@ -6,6 +6,7 @@ import type { Source } from '../../sources/source.ts';
 import { countBatches } from '../../stackup/count-batches.ts';
 import { inputsOf } from '../../stackup/inputs.ts';
 import { modelOf } from '../../stackup/model-of.ts';
+import { atOnce } from '../../stackup/steps.ts';
 import { taskOf } from '../../stackup/tally.ts';
 import { evaluateAt } from '../../stackup/trials.ts';
 import type { Estimate } from '../estimate.ts';
@@ -144,13 +145,15 @@ function batchYields(
     const task = taskOf(model, asked, plan);
     const atNothing = evaluateAt(model, [new Float64Array(model.inputs.length)])[0]!;
     const of = (batches: number): Yield => {
-      const counts = countBatches(
-        { ...misfit, partCount: wish.partCount },
-        scaled,
-        model,
-        task,
-        atNothing,
-        batches,
+      const counts = atOnce(
+        countBatches(
+          { ...misfit, partCount: wish.partCount },
+          scaled,
+          model,
+          task,
+          atNothing,
+          batches,
+        ),
       );
       const chance = estimateAt(counts.allGood / counts.batches, counts.batches);
       return { chance, need: null, isMet: chance.value >= wish.share };

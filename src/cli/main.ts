@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { Command, CommanderError } from './command-line.ts';
 import { addCompare, addImprove } from './commands/advise.ts';
+import { addAllow } from './commands/allow.ts';
 import { addBed } from './commands/bed.ts';
 import { addBuild } from './commands/build.ts';
 import { addCheck } from './commands/check.ts';
@@ -10,6 +11,7 @@ import { addExplain } from './commands/explain.ts';
 import { addHold } from './commands/hold.ts';
 import { addLearn } from './commands/learn.ts';
 import { addNew } from './commands/new.ts';
+import { addPlace } from './commands/place.ts';
 import { addPredict } from './commands/predict.ts';
 import { addSchema } from './commands/schema.ts';
 import type { AddCommand, Shell } from './commands/shell.ts';
@@ -26,6 +28,8 @@ const COMMANDS: readonly AddCommand[] = [
   addPredict,
   addCompare,
   addImprove,
+  addPlace,
+  addAllow,
   addHold,
   addBuild,
   addBed,

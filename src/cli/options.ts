@@ -9,7 +9,11 @@ export const DEFAULT_TRIALS = 100_000;
 export const LEARN_TRIALS = 30_000;
 /** What a variant is tried with: enough to tell whole points. */
 export const ADVICE_TRIALS = 4_000;
+/** What `allow` tries: a chance of 99 % is then known to 0.1 points. */
+export const ALLOW_TRIALS = 10_000;
 export const DEFAULT_DIGITS = 2;
+/** As many as a job may make in one batch. */
+const MOST_BLANKS = 1000;
 const TRIALS = { least: 2_000, most: 20_000_000 };
 const DIGITS = { least: 1, most: 4 };
 const THREADS = { least: 1, most: 8 };
@@ -62,6 +66,19 @@ export function secondsFrom(text: string): number {
 /** @throws Refusal unless `text` is a number of threads. */
 export function threadsFrom(text: string): number {
   return wholeNumber('--threads', text, THREADS.least, THREADS.most);
+}
+
+/** @throws Refusal unless `text` is a share such as `99 %`, above 0 and below 100. */
+export function shareFrom(text: string): number {
+  const [, figure] = /^\s*(\d{1,3}(?:\.\d+)?)\s*%?\s*$/.exec(text) ?? [];
+  const share = Number(figure) / 100;
+  if (share > 0 && share < 1) return share;
+  throw new Refusal(`--yield ${text}: write a share above 0 % and below 100 %, such as 95 %`);
+}
+
+/** @throws Refusal unless `text` is a number of blanks in a batch. */
+export function blanksFrom(text: string): number {
+  return wholeNumber('--of', text, 1, MOST_BLANKS);
 }
 
 function wholeNumber(option: string, text: string, least: number, most: number): number {

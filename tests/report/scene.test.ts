@@ -64,7 +64,7 @@ describe('coarser', () => {
   it('keeps within what it may stray, with far fewer corners', () => {
     const round = circleOutline<'layout'>(60, 0.005);
     const thin = coarser(round, 0.06);
-    expect(thin.length).toBeLessThan(round.length / 3);
+    expect(thin.length).toBeLessThan(round.length / 2);
     for (const p of round) expect(distanceToOutline(p, thin)).toBeLessThanOrEqual(0.06);
     expect(coarser(square(3), 1)).toEqual(square(3));
   });

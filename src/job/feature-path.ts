@@ -1,6 +1,6 @@
 import { unreachable } from '../num/invariant.ts';
 import type { Path } from '../plane/path.ts';
-import { placedPath } from '../plane/path.ts';
+import { placedPath, QUARTER_BULGE } from '../plane/path.ts';
 import type { Feature, Shape } from './job.ts';
 
 /** The outline that a feature draws on its face, nominal, in the blank, arcs exact, counter-clockwise. */
@@ -15,9 +15,9 @@ function shapePath(shape: Shape): Path {
         { at: { x: -shape.diameterMm / 2, y: 0 }, bulge: 1 },
       ];
     case 'rectangle':
-      return rounded(shape.widthMm / 2, shape.heightMm / 2, shape.cornerRadiusMm, QUARTER);
+      return rounded(shape.widthMm / 2, shape.heightMm / 2, shape.cornerRadiusMm, QUARTER_BULGE);
     case 'slot':
-      return rounded(shape.lengthMm / 2, shape.widthMm / 2, shape.widthMm / 2, QUARTER);
+      return rounded(shape.lengthMm / 2, shape.widthMm / 2, shape.widthMm / 2, QUARTER_BULGE);
     case 'polygon':
       return shape.vertices.map((at) => ({ at, bulge: 0 }));
     case 'outline':
@@ -26,9 +26,6 @@ function shapePath(shape: Shape): Path {
       return unreachable(shape);
   }
 }
-
-/** Bulge of a quarter turn: the tangent of a sixteenth of a full one. */
-const QUARTER = Math.tan(Math.PI / 8);
 
 /** An upright rectangle of these half sizes with round corners; a side without length is left out. */
 function rounded(x: number, y: number, radiusMm: number, bulge: number): Path {

@@ -1,3 +1,4 @@
+import { angleOf, cosineOf, expOf, hypotenuse, sineOf } from './elementary.ts';
 import { normalShareBelow } from './textbook.ts';
 
 /** A normal vector in the plane: mean and covariance. */
@@ -18,7 +19,7 @@ const STEPS = 240;
 export function chanceWithinRadius(vector: PlaneNormal, radius: number): number {
   if (radius <= 0) return 0;
   const { m1, m2, s1, s2 } = principal(vector);
-  if (s1 === 0) return Math.hypot(m1, m2) <= radius ? 1 : 0;
+  if (s1 === 0) return hypotenuse(m1, m2) <= radius ? 1 : 0;
   const low = Math.max(-radius, m1 - 8 * s1);
   const high = Math.min(radius, m1 + 8 * s1);
   if (low >= high) return 0;
@@ -28,16 +29,16 @@ export function chanceWithinRadius(vector: PlaneNormal, radius: number): number 
   let sum = 0;
   for (let k = 0; k <= STEPS; k++) {
     const t = -Math.PI / 2 + (Math.PI * k) / STEPS;
-    const u = middle + half * Math.sin(t);
+    const u = middle + half * sineOf(t);
     const chord = Math.sqrt(Math.max(0, radius * radius - u * u));
     const held =
       s2 < 1e-9 * s1
         ? Number(Math.abs(m2) <= chord)
         : normalShareBelow((chord - m2) / s2) - normalShareBelow((-chord - m2) / s2);
     const z = (u - m1) / s1;
-    const density = Math.exp((-z * z) / 2) / (s1 * Math.sqrt(2 * Math.PI));
+    const density = expOf((-z * z) / 2) / (s1 * Math.sqrt(2 * Math.PI));
     const weight = k === 0 || k === STEPS ? 1 : k % 2 === 1 ? 4 : 2;
-    sum += weight * held * density * half * Math.cos(t);
+    sum += weight * held * density * half * cosineOf(t);
   }
   return Math.min(1, (sum * Math.PI) / STEPS / 3);
 }
@@ -47,8 +48,8 @@ export function radiusMoments(vector: PlaneNormal): { readonly mean: number; rea
   const { meanX, meanY, varX, varY } = vector;
   const square = meanX * meanX + meanY * meanY + varX + varY;
   const { s1 } = principal(vector);
-  if (s1 === 0) return { mean: Math.hypot(meanX, meanY), sd: 0 };
-  const off = Math.hypot(meanX, meanY);
+  if (s1 === 0) return { mean: hypotenuse(meanX, meanY), sd: 0 };
+  const off = hypotenuse(meanX, meanY);
   const low = Math.max(0, off - 8 * s1);
   const top = off + 8 * s1;
   let sum = 0;
@@ -64,7 +65,7 @@ export function radiusMoments(vector: PlaneNormal): { readonly mean: number; rea
 export function radiusQuantile(vector: PlaneNormal, p: number): number {
   const { s1 } = principal(vector);
   let low = 0;
-  let high = Math.hypot(vector.meanX, vector.meanY) + 10 * s1;
+  let high = hypotenuse(vector.meanX, vector.meanY) + 10 * s1;
   for (let step = 0; step < 30; step++) {
     const middle = (low + high) / 2;
     if (chanceWithinRadius(vector, middle) < p) low = middle;
@@ -81,8 +82,8 @@ function principal(vector: PlaneNormal): {
   readonly s2: number;
 } {
   const { meanX, meanY, varX, varY, cov } = vector;
-  const turn = 0.5 * Math.atan2(2 * cov, varX - varY);
-  const [c, s] = [Math.cos(turn), Math.sin(turn)];
+  const turn = 0.5 * angleOf(2 * cov, varX - varY);
+  const [c, s] = [cosineOf(turn), sineOf(turn)];
   const along = c * c * varX + 2 * c * s * cov + s * s * varY;
   const across = s * s * varX - 2 * c * s * cov + c * c * varY;
   return {

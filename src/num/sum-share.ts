@@ -1,3 +1,4 @@
+import { cosineOf, expOf, sineOf } from './elementary.ts';
 import type { HermiteTable } from './hermite-table.ts';
 
 /** One term of a sum, about its mean: a normal with its standard deviation, or an even spread with its half-width. */
@@ -39,7 +40,7 @@ export function shareOfSum(terms: readonly Term[]): HermiteTable {
     const turn = 2 * Math.PI * (k / (NODES - 1) - 0.5);
     let [share, density] = [0.5 + turn / (2 * Math.PI), 1];
     // sin m t and cos m t by turning once more each time.
-    const [c, s] = [Math.cos(turn), Math.sin(turn)];
+    const [c, s] = [cosineOf(turn), sineOf(turn)];
     let [cosine, sine] = [1, 0];
     waves.forEach((wave, index) => {
       const next = cosine * c - sine * s;
@@ -56,9 +57,9 @@ export function shareOfSum(terms: readonly Term[]): HermiteTable {
 
 function characteristic({ kind, size }: Term, omega: number): number {
   const x = size * omega;
-  if (kind === 'normal') return Math.exp((-x * x) / 2);
+  if (kind === 'normal') return expOf((-x * x) / 2);
   if (kind === 'rectangular') return sinc(x);
   return sinc(x / 2) ** 2;
 }
 
-const sinc = (x: number): number => (Math.abs(x) < 1e-8 ? 1 : Math.sin(x) / x);
+const sinc = (x: number): number => (Math.abs(x) < 1e-8 ? 1 : sineOf(x) / x);

@@ -1,3 +1,4 @@
+import { cosineOf, hypotenuse, sineOf } from '../num/elementary.ts';
 import { toStretchMm } from './path-distance.ts';
 import { stretchesOf, type Path, type Stretch } from './path.ts';
 import type { Point } from './point.ts';
@@ -51,7 +52,7 @@ function movedLeft(stretches: readonly Stretch[], radiusMm: number): readonly Wa
 function leftOf(one: Stretch, byMm: number): Stretch | null {
   if (one.kind === 'line') {
     const heading = headingAt(one, 0);
-    const [x, y] = [-byMm * Math.sin(heading), byMm * Math.cos(heading)];
+    const [x, y] = [-byMm * sineOf(heading), byMm * cosineOf(heading)];
     const shift = (p: Point<'blank'>): Point<'blank'> => ({ x: p.x + x, y: p.y + y });
     return { kind: 'line', from: shift(one.from), to: shift(one.to) };
   }
@@ -67,8 +68,8 @@ function arcOf(
   sweepRad: number,
 ): Stretch {
   const at = (turn: number): Point<'blank'> => ({
-    x: centre.x + radiusMm * Math.cos(turn),
-    y: centre.y + radiusMm * Math.sin(turn),
+    x: centre.x + radiusMm * cosineOf(turn),
+    y: centre.y + radiusMm * sineOf(turn),
   });
   const [from, to] = [at(startRad), at(startRad + sweepRad)];
   return { kind: 'arc', from, to, centre, radiusMm, startRad, sweepRad };
@@ -168,5 +169,5 @@ const isSame = (a: Point<'blank'>, b: Point<'blank'>): boolean =>
 
 const lengthOf = (one: Stretch): number =>
   one.kind === 'line'
-    ? Math.hypot(one.to.x - one.from.x, one.to.y - one.from.y)
+    ? hypotenuse(one.to.x - one.from.x, one.to.y - one.from.y)
     : one.radiusMm * Math.abs(one.sweepRad);

@@ -1,3 +1,4 @@
+import { hypotenuse } from '../num/elementary.ts';
 import type { Frame, Point } from './point.ts';
 import type { Outline } from './outline.ts';
 
@@ -19,7 +20,7 @@ export function toSegmentMm<F extends Frame>(p: Point<F>, a: Point<F>, b: Point<
   const length2 = dx * dx + dy * dy;
   const along = length2 === 0 ? 0 : ((p.x - a.x) * dx + (p.y - a.y) * dy) / length2;
   const t = Math.min(1, Math.max(0, along));
-  return Math.hypot(p.x - (a.x + t * dx), p.y - (a.y + t * dy));
+  return hypotenuse(p.x - (a.x + t * dx), p.y - (a.y + t * dy));
 }
 
 /** Distance from a place to the filled outline, mm; 0 inside. */

@@ -1,14 +1,14 @@
+import { cosineOf, sineOf, tangentOf } from '../num/elementary.ts';
+
 /** Directions in which an outline is looked at first: every 11.25 degrees, as columns of unit vectors. */
 export const FAN = 32;
 export const FAN_X = Float64Array.from({ length: FAN }, (_, k) =>
-  Math.cos((2 * Math.PI * k) / FAN),
+  cosineOf((2 * Math.PI * k) / FAN),
 );
-export const FAN_Y = Float64Array.from({ length: FAN }, (_, k) =>
-  Math.sin((2 * Math.PI * k) / FAN),
-);
+export const FAN_Y = Float64Array.from({ length: FAN }, (_, k) => sineOf((2 * Math.PI * k) / FAN));
 
 /** A direction between two of the fan is a fan direction and this much to its left or right, at most. */
-export const FAN_STEP = Math.tan((2 * Math.PI) / FAN);
+export const FAN_STEP = tangentOf((2 * Math.PI) / FAN);
 
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 

@@ -1,3 +1,4 @@
+import { cosineOf } from '../num/elementary.ts';
 import { dipBetween, FAN, FAN_STEP, FAN_X, FAN_Y } from './fan.ts';
 import { gapInRound } from './round-gap.ts';
 import { reach, type Landed } from './support.ts';
@@ -40,7 +41,7 @@ const SECTIONS = 10;
 const NARROW = 0.02;
 
 /** What a dip between two fan directions may be lower than both, as a share of how far apart its vertices are. */
-export const FAN_MISS = 1 - Math.cos(Math.PI / FAN);
+export const FAN_MISS = 1 - cosineOf(Math.PI / FAN);
 
 type OfDirection = (ux: number, uy: number) => number;
 

@@ -1,3 +1,4 @@
+import { cosineOf, sineOf } from '../num/elementary.ts';
 import type { Frame, Point } from './point.ts';
 import type { Outline } from './outline.ts';
 
@@ -12,8 +13,8 @@ export function moved<To extends Frame>(
 /** The outline turned counter-clockwise about the origin. */
 export function turned<F extends Frame>(outline: Outline<F>, turnRad: number): Outline<F> {
   if (turnRad === 0) return outline;
-  const c = Math.cos(turnRad);
-  const s = Math.sin(turnRad);
+  const c = cosineOf(turnRad);
+  const s = sineOf(turnRad);
   return outline.map((p) => ({ x: c * p.x - s * p.y, y: s * p.x + c * p.y }));
 }
 

@@ -1,3 +1,4 @@
+import { arcCosineOf, cosineOf, sineOf } from '../num/elementary.ts';
 import type { Frame, Point } from './point.ts';
 
 /** A closed outline, counter-clockwise, mm; the last vertex joins the first. */
@@ -5,7 +6,7 @@ export type Outline<F extends Frame> = readonly Point<F>[];
 
 /** Chords for a full turn, a multiple of 4, so that none strays from the arc by more than `chordMm`. */
 export function chordCount(radiusMm: number, chordMm: number): number {
-  const halfRad = Math.acos(Math.max(0, 1 - chordMm / radiusMm));
+  const halfRad = arcCosineOf(Math.max(0, 1 - chordMm / radiusMm));
   return Math.max(8, 4 * Math.ceil(Math.PI / halfRad / 4));
 }
 
@@ -14,7 +15,7 @@ export function circleOutline<F extends Frame>(radiusMm: number, chordMm: number
   const count = chordCount(radiusMm, chordMm);
   return Array.from({ length: count }, (_, i) => {
     const turn = (2 * Math.PI * i) / count;
-    return { x: radiusMm * Math.cos(turn), y: radiusMm * Math.sin(turn) };
+    return { x: radiusMm * cosineOf(turn), y: radiusMm * sineOf(turn) };
   });
 }
 
@@ -66,7 +67,7 @@ export function arc<F extends Frame>(
   const count = Math.max(1, Math.ceil(share * chordCount(radiusMm, chordMm) - 1e-9));
   return Array.from({ length: count + 1 }, (_, i) => {
     const turn = fromRad + ((toRad - fromRad) * i) / count;
-    return { x: x + radiusMm * Math.cos(turn), y: y + radiusMm * Math.sin(turn) };
+    return { x: x + radiusMm * cosineOf(turn), y: y + radiusMm * sineOf(turn) };
   });
 }
 

@@ -1,3 +1,4 @@
+import { angleOf, cosineOf, hypotenuse, sineOf } from '../num/elementary.ts';
 import { toSegmentMm } from './distance.ts';
 import type { Path, Stretch } from './path.ts';
 import { stretchesOf, sweepsOver } from './path.ts';
@@ -12,11 +13,11 @@ export function toPathMm(p: Point<'blank'>, path: Path): number {
 export function toStretchMm(p: Point<'blank'>, one: Stretch): number {
   if (one.kind === 'line') return toSegmentMm(p, one.from, one.to);
   const [dx, dy] = [p.x - one.centre.x, p.y - one.centre.y];
-  const facesArc = (dx === 0 && dy === 0) || sweepsOver(one, Math.atan2(dy, dx));
-  if (facesArc) return Math.abs(Math.hypot(dx, dy) - one.radiusMm);
+  const facesArc = (dx === 0 && dy === 0) || sweepsOver(one, angleOf(dy, dx));
+  if (facesArc) return Math.abs(hypotenuse(dx, dy) - one.radiusMm);
   return Math.min(
-    Math.hypot(p.x - one.from.x, p.y - one.from.y),
-    Math.hypot(p.x - one.to.x, p.y - one.to.y),
+    hypotenuse(p.x - one.from.x, p.y - one.from.y),
+    hypotenuse(p.x - one.to.x, p.y - one.to.y),
   );
 }
 
@@ -52,7 +53,7 @@ function crossesArc(p: Point<'blank'>, arc: Extract<Stretch, { kind: 'arc' }>): 
   const [start, end] = sweepRad > 0 ? [from, to] : [to, from];
   const ends = [
     { rad: low, y: start.y },
-    ...turns.map((rad) => ({ rad, y: centre.y + radiusMm * Math.sin(rad) })),
+    ...turns.map((rad) => ({ rad, y: centre.y + radiusMm * sineOf(rad) })),
     { rad: high, y: end.y },
   ];
   const reach = Math.sqrt(Math.max(0, radiusMm ** 2 - (p.y - centre.y) ** 2));
@@ -60,7 +61,7 @@ function crossesArc(p: Point<'blank'>, arc: Extract<Stretch, { kind: 'arc' }>): 
   for (let i = 0; i + 1 < ends.length; i++) {
     const [a, b] = [ends[i]!, ends[i + 1]!];
     if (!isAcross(p.y, a.y, b.y)) continue;
-    const isRight = Math.cos((a.rad + b.rad) / 2) > 0;
+    const isRight = cosineOf((a.rad + b.rad) / 2) > 0;
     if (p.x < centre.x + (isRight ? reach : -reach)) count++;
   }
   return count % 2 === 1;

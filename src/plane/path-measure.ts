@@ -1,3 +1,4 @@
+import { sineOf } from '../num/elementary.ts';
 import type { Bounds } from './measure.ts';
 import { boundsOf, signedAreaMm2 } from './measure.ts';
 import { arc } from './outline.ts';
@@ -8,7 +9,7 @@ import { stretchesOf, sweepsOver } from './path.ts';
 /** Area within a path, mm2, exact for arcs too; positive when it runs counter-clockwise. */
 export function pathAreaMm2(path: Path): number {
   const bows = stretchesOf(path).map((one) =>
-    one.kind === 'line' ? 0 : (one.radiusMm ** 2 * (one.sweepRad - Math.sin(one.sweepRad))) / 2,
+    one.kind === 'line' ? 0 : (one.radiusMm ** 2 * (one.sweepRad - sineOf(one.sweepRad))) / 2,
   );
   return signedAreaMm2(path.map(({ at }) => at)) + bows.reduce((sum, bow) => sum + bow, 0);
 }

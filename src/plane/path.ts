@@ -1,3 +1,4 @@
+import { angleOf, arcTangentOf, cosineOf, hypotenuse, sineOf } from '../num/elementary.ts';
 import type { Point } from './point.ts';
 
 /**
@@ -25,6 +26,9 @@ export type Stretch =
       /** Positive counter-clockwise. */
       readonly sweepRad: number;
     };
+
+/** Bulge of a quarter turn: the tangent of a sixteenth of a full one. */
+export const QUARTER_BULGE = 0.41421356237309503;
 
 /**
  * Below this an arc is taken as straight: its sagitta, bulge / 2 of the chord, is then as small as what
@@ -60,9 +64,9 @@ export function arcBetween(
     from,
     to,
     centre,
-    radiusMm: (Math.hypot(dx, dy) * (1 + bulge * bulge)) / (4 * Math.abs(bulge)),
-    startRad: Math.atan2(from.y - centre.y, from.x - centre.x),
-    sweepRad: 4 * Math.atan(bulge),
+    radiusMm: (hypotenuse(dx, dy) * (1 + bulge * bulge)) / (4 * Math.abs(bulge)),
+    startRad: angleOf(from.y - centre.y, from.x - centre.x),
+    sweepRad: 4 * arcTangentOf(bulge),
   };
 }
 
@@ -85,7 +89,7 @@ export const reversedPath = (path: Path): Path =>
 
 /** The path turned counter-clockwise about the origin, then moved. */
 export function placedPath(path: Path, turnRad: number, by: Point<'blank'>): Path {
-  const [c, s] = turnRad === 0 ? [1, 0] : [Math.cos(turnRad), Math.sin(turnRad)];
+  const [c, s] = turnRad === 0 ? [1, 0] : [cosineOf(turnRad), sineOf(turnRad)];
   return path.map(({ at, bulge }) => ({
     at: { x: by.x + c * at.x - s * at.y, y: by.y + s * at.x + c * at.y },
     bulge,

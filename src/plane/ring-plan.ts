@@ -1,3 +1,4 @@
+import { cosineOf, cubeRootOf, sineOf } from '../num/elementary.ts';
 import { cutterWay, turnBetween, type WayPiece } from './cutter-way.ts';
 import type { Path, Stretch } from './path.ts';
 import { reversedPath } from './path.ts';
@@ -98,7 +99,7 @@ function alongWay({ way, roundsCorner }: WayPiece): readonly PlanPiece[] {
  * cos 2t by a constant, cos t and sin t.
  */
 function spanOf(radiusMm: number): number {
-  const half = Math.cbrt(ARC_MM / (0.385 * DISTORTION * radiusMm));
+  const half = cubeRootOf(ARC_MM / (0.385 * DISTORTION * radiusMm));
   return Math.min(MOST_RAD, 2 * half);
 }
 
@@ -124,6 +125,6 @@ function pieceOf(kind: PlanPiece['kind'], way: Stretch, from: number, to: number
 
 /** The wall is on the right of the way that the axis runs. */
 const wallAt = (heading: number): Point<'blank'> => ({
-  x: Math.sin(heading),
-  y: -Math.cos(heading),
+  x: sineOf(heading),
+  y: -cosineOf(heading),
 });

@@ -1,3 +1,4 @@
+import { angleOf, cosineOf, hypotenuse, sineOf } from '../num/elementary.ts';
 import type { Stretch } from './path.ts';
 import type { Point } from './point.ts';
 
@@ -20,7 +21,7 @@ function lineAndLine(a: Line, b: Line): readonly Point<'blank'>[] {
   const [dx, dy] = [a.to.x - a.from.x, a.to.y - a.from.y];
   const [ex, ey] = [b.to.x - b.from.x, b.to.y - b.from.y];
   const cross = dx * ey - dy * ex;
-  if (Math.abs(cross) <= PARALLEL * Math.hypot(dx, dy) * Math.hypot(ex, ey)) return [];
+  if (Math.abs(cross) <= PARALLEL * hypotenuse(dx, dy) * hypotenuse(ex, ey)) return [];
   const share = ((b.from.x - a.from.x) * ey - (b.from.y - a.from.y) * ex) / cross;
   return [{ x: a.from.x + share * dx, y: a.from.y + share * dy }];
 }
@@ -29,7 +30,7 @@ function lineAndLine(a: Line, b: Line): readonly Point<'blank'>[] {
 const PARALLEL = 1e-12;
 
 function lineAndCircle({ from, to }: Line, { centre, radiusMm }: Arc): readonly Point<'blank'>[] {
-  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  const length = hypotenuse(to.x - from.x, to.y - from.y);
   const [ux, uy] = [(to.x - from.x) / length, (to.y - from.y) / length];
   const along = (centre.x - from.x) * ux + (centre.y - from.y) * uy;
   const off = (centre.x - from.x) * uy - (centre.y - from.y) * ux;
@@ -41,7 +42,7 @@ function lineAndCircle({ from, to }: Line, { centre, radiusMm }: Arc): readonly 
 
 function circleAndCircle(a: Arc, b: Arc): readonly Point<'blank'>[] {
   const [dx, dy] = [b.centre.x - a.centre.x, b.centre.y - a.centre.y];
-  const far = Math.hypot(dx, dy);
+  const far = hypotenuse(dx, dy);
   if (far === 0) return [];
   const along = (far * far + a.radiusMm ** 2 - b.radiusMm ** 2) / (2 * far);
   const [ux, uy] = [dx / far, dy / far];
@@ -66,7 +67,7 @@ export function shareAlong(one: Stretch, p: Point<'blank'>): number {
     const [dx, dy] = [one.to.x - one.from.x, one.to.y - one.from.y];
     return ((p.x - one.from.x) * dx + (p.y - one.from.y) * dy) / (dx * dx + dy * dy);
   }
-  const turn = Math.atan2(p.y - one.centre.y, p.x - one.centre.x) - one.startRad;
+  const turn = angleOf(p.y - one.centre.y, p.x - one.centre.x) - one.startRad;
   const share = turn / one.sweepRad;
   // Of all turns the one nearest to the middle of the arc.
   const full = Math.abs((2 * Math.PI) / one.sweepRad);
@@ -76,7 +77,7 @@ export function shareAlong(one: Stretch, p: Point<'blank'>): number {
 function isOn(one: Stretch, p: Point<'blank'>, slackMm: number): boolean {
   const lengthMm =
     one.kind === 'line'
-      ? Math.hypot(one.to.x - one.from.x, one.to.y - one.from.y)
+      ? hypotenuse(one.to.x - one.from.x, one.to.y - one.from.y)
       : one.radiusMm * Math.abs(one.sweepRad);
   const slack = slackMm / lengthMm;
   const share = shareAlong(one, p);
@@ -107,13 +108,13 @@ export function placeAt(one: Stretch, share: number): Point<'blank'> {
     };
   const turn = one.startRad + share * one.sweepRad;
   return {
-    x: one.centre.x + one.radiusMm * Math.cos(turn),
-    y: one.centre.y + one.radiusMm * Math.sin(turn),
+    x: one.centre.x + one.radiusMm * cosineOf(turn),
+    y: one.centre.y + one.radiusMm * sineOf(turn),
   };
 }
 
 /** Which way a piece runs at a share of its way, radians. */
 export function headingAt(one: Stretch, share: number): number {
-  if (one.kind === 'line') return Math.atan2(one.to.y - one.from.y, one.to.x - one.from.x);
+  if (one.kind === 'line') return angleOf(one.to.y - one.from.y, one.to.x - one.from.x);
   return one.startRad + share * one.sweepRad + (Math.sign(one.sweepRad) * Math.PI) / 2;
 }

@@ -1,3 +1,4 @@
+import { angleOf, cosineOf, sineOf } from '../num/elementary.ts';
 import { stretchesOf, type Path, type Stretch } from './path.ts';
 import type { Point } from './point.ts';
 
@@ -19,11 +20,11 @@ const SLACK_MM = 1e-6;
 export function tangentsOf(path: Path): readonly Tangent[] {
   const stretches = stretchesOf(path);
   const reach = (rad: number): number =>
-    Math.max(...stretches.map((stretch) => reachOf(stretch, Math.cos(rad), Math.sin(rad))));
+    Math.max(...stretches.map((stretch) => reachOf(stretch, cosineOf(rad), sineOf(rad))));
   return stretches
     .flatMap(candidates)
     .filter(({ normalRad, at, radiusMm }) => {
-      const [c, s] = [Math.cos(normalRad), Math.sin(normalRad)];
+      const [c, s] = [cosineOf(normalRad), sineOf(normalRad)];
       const here = Math.min(...at.map(({ x, y }) => x * c + y * s)) + radiusMm;
       return here > reach(normalRad) - SLACK_MM;
     })
@@ -33,7 +34,7 @@ export function tangentsOf(path: Path): readonly Tangent[] {
 
 /** Of tangents along one line a side, with both its ends, stands for the arcs that it joins; else the first. */
 function isBestOfItsWay(one: Tangent, all: readonly Tangent[]): boolean {
-  const same = all.filter(({ normalRad }) => Math.cos(normalRad - one.normalRad) > ONE_WAY);
+  const same = all.filter(({ normalRad }) => cosineOf(normalRad - one.normalRad) > ONE_WAY);
   const side = same.find(({ at }) => at.length > 1);
   return one === (side ?? same[0]);
 }
@@ -44,7 +45,7 @@ const ONE_WAY = 1 - 0.5e-12;
 function candidates(stretch: Stretch): readonly Tangent[] {
   if (stretch.kind === 'line') {
     const { from, to } = stretch;
-    const normalRad = Math.atan2(from.x - to.x, to.y - from.y);
+    const normalRad = angleOf(from.x - to.x, to.y - from.y);
     return [{ normalRad, at: [from, to], radiusMm: 0 }];
   }
   const { centre, radiusMm, startRad, sweepRad } = stretch;
@@ -52,7 +53,7 @@ function candidates(stretch: Stretch): readonly Tangent[] {
   const count = Math.ceil(sweepRad / STEP_RAD);
   return Array.from({ length: count + 1 }, (_, k) => {
     const rad = startRad + (sweepRad * k) / count;
-    return { normalRad: Math.atan2(Math.sin(rad), Math.cos(rad)), at: [centre], radiusMm };
+    return { normalRad: angleOf(sineOf(rad), cosineOf(rad)), at: [centre], radiusMm };
   });
 }
 
@@ -64,7 +65,7 @@ function reachOf(stretch: Stretch, c: number, s: number): number {
   );
   if (stretch.kind === 'line' || stretch.sweepRad <= 0) return ends;
   const full = 2 * Math.PI;
-  const turned = (Math.atan2(s, c) - stretch.startRad) % full;
+  const turned = (angleOf(s, c) - stretch.startRad) % full;
   const isOn = ((turned % full) + full) % full <= stretch.sweepRad;
   return isOn ? stretch.centre.x * c + stretch.centre.y * s + stretch.radiusMm : ends;
 }

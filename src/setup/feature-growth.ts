@@ -1,3 +1,4 @@
+import { tangentOf } from '../num/elementary.ts';
 import type { Feature } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
 import type { Columns } from './columns.ts';
@@ -45,7 +46,7 @@ export function featureGrowth(
       byDepth: null,
     };
   const flat = columns.of({ kind: 'tip-flat', cutter: cutter.name });
-  const tangent = Math.tan(cutter.vee.includedRad / 2);
+  const tangent = tangentOf(cutter.vee.includedRad / 2);
   const depth = heights().depthOf(feature);
   const beside = {
     left: { x: at.x - SLOPE_MM, y: at.y },

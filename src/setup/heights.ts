@@ -1,3 +1,4 @@
+import { hypotenuse } from '../num/elementary.ts';
 import type { Face, Feature, Job } from '../job/job.ts';
 import type { Point } from '../plane/point.ts';
 import type { Columns } from './columns.ts';
@@ -51,7 +52,7 @@ export function heightsOf(
   const bedPlaces: Point<'layout'>[] = [];
   const bedAt = (at: Point<'layout'>): number => {
     const known = bedPlaces.find(
-      (place) => Math.hypot(place.x - at.x, place.y - at.y) <= SAME_PLACE_MM,
+      (place) => hypotenuse(place.x - at.x, place.y - at.y) <= SAME_PLACE_MM,
     );
     if (known === undefined) bedPlaces.push(at);
     const place = known ?? at;

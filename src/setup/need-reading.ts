@@ -1,3 +1,4 @@
+import { cosineOf, sineOf } from '../num/elementary.ts';
 import { BATCH } from '../num/batch.ts';
 import { unreachable } from '../num/invariant.ts';
 import { featurePath } from '../job/feature-path.ts';
@@ -122,7 +123,7 @@ function turnBetween(names: readonly [string, string], parts: PartsLanded): Need
   const turns = names.map((name) => {
     const { off } = parts.affine(name);
     const { turnedRad } = parts.feature(name);
-    const [c, s] = [Math.cos(turnedRad), Math.sin(turnedRad)];
+    const [c, s] = [cosineOf(turnedRad), sineOf(turnedRad)];
     return (): number => {
       const offX = off[2]! * c + off[3]! * s;
       const offY = off[4]! * c + off[5]! * s;

@@ -1,3 +1,4 @@
+import { angleOf, cosineOf, sineOf } from '../num/elementary.ts';
 import { featurePath } from '../job/feature-path.ts';
 import type { Job, Nest } from '../job/job.ts';
 import { tangentsOf } from '../plane/tangents.ts';
@@ -30,8 +31,8 @@ export function partNest(
   const tangents = tangentsOf(featurePath(feature)).map(({ normalRad, at, radiusMm }) => ({
     // The part is turned over: its normals are mirrored.
     normal: {
-      a: flipX * Math.cos(normalRad),
-      b: flipY * Math.sin(normalRad),
+      a: flipX * cosineOf(normalRad),
+      b: flipY * sineOf(normalRad),
     },
     at,
     radiusMm,
@@ -117,7 +118,7 @@ export function partNest(
   };
 }
 
-const angle = ({ a, b }: { readonly a: number; readonly b: number }): number => Math.atan2(b, a);
+const angle = ({ a, b }: { readonly a: number; readonly b: number }): number => angleOf(b, a);
 
 /** Reach of a disc that went through a map, whose parts less the identity are given. */
 function mappedReach(

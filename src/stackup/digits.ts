@@ -6,12 +6,15 @@ export const MOST_DIGITS = 4;
  * Source: JCGM 101:2008, 7.9.2: u = c x 10^l with c of that many digits gives 0.5 x 10^l.
  */
 export function toleranceOf(size: number, digits: number): number {
-  if (size === 0) return 0;
-  let power = Math.floor(Math.log10(size)) - (digits - 1);
+  if (size === 0 || !Number.isFinite(size)) return size;
+  // Written as decimals, since powers of ten may differ in their last bit from one engine to another.
+  let power = Number(size.toExponential().split('e')[1]) - (digits - 1);
   // 0.0996 has one digit as 0.1, not as 10 x 0.01.
-  if (Math.round(size / 10 ** power) >= 10 ** digits) power += 1;
-  return 0.5 * 10 ** power;
+  if (Math.round(size / tenTo(power)) >= tenTo(digits)) power += 1;
+  return 0.5 * tenTo(power);
 }
+
+const tenTo = (power: number): number => Number(`1e${power}`);
 
 /** How many significant digits of `size` a number that is sure to `sure` has, 0 to 4. */
 export function digitsOf(size: number, sure: number): number {

@@ -1,3 +1,4 @@
+import { angleOf, cosineOf, sineOf } from '../num/elementary.ts';
 import type { Region } from './prediction.ts';
 import type { PlaneMoments } from './plane-moments.ts';
 
@@ -11,8 +12,8 @@ const SHARE = 0.95;
 export function regionOf(plane: PlaneMoments, x: Float64Array, y: Float64Array): Region {
   const per = 1 / Math.max(1, plane.count - 1);
   const [varX, varY, cov] = [plane.xx * per, plane.yy * per, plane.xy * per];
-  const turnRad = 0.5 * Math.atan2(2 * cov, varX - varY);
-  const [c, s] = [Math.cos(turnRad), Math.sin(turnRad)];
+  const turnRad = 0.5 * angleOf(2 * cov, varX - varY);
+  const [c, s] = [cosineOf(turnRad), sineOf(turnRad)];
   const along = Math.sqrt(Math.max(0, c * c * varX + 2 * c * s * cov + s * s * varY));
   const across = Math.sqrt(Math.max(0, s * s * varX - 2 * c * s * cov + c * c * varY));
   const [sdX, sdY] = [Math.sqrt(varX), Math.sqrt(varY)];

@@ -1,3 +1,4 @@
+import { cosineOf, sineOf } from '../num/elementary.ts';
 import { limitsOf } from '../num/spread-of.ts';
 import type { Straight } from './first-order.ts';
 import type { Model } from './model.ts';
@@ -40,7 +41,7 @@ export function worstStraightRadius(
   // The sum of segments is convex: its reach in each direction bounds it; 1440 directions are 4e-6 short.
   const steps = 1440;
   for (let d = 0; d < steps; d++) {
-    const [c, s] = [Math.cos((2 * Math.PI * d) / steps), Math.sin((2 * Math.PI * d) / steps)];
+    const [c, s] = [cosineOf((2 * Math.PI * d) / steps), sineOf((2 * Math.PI * d) / steps)];
     let reach = centreX * c + centreY * s;
     for (const { a, b, half } of segments) reach += Math.abs(a * c + b * s) * half;
     farthest = Math.max(farthest, reach);

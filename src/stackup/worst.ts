@@ -1,3 +1,4 @@
+import { cosineOf, hypotenuse, sineOf } from '../num/elementary.ts';
 import { greatest, limitsOfInputs, nearestToNothing, type Limits, type Score } from './climb.ts';
 import type { Straight } from './first-order.ts';
 import type { Model } from './model.ts';
@@ -66,10 +67,10 @@ export function cornerRadius(model: Model, line: Straight, x: number, y: number)
 function radiusSearch(limits: Limits, line: Straight, x: number, y: number): Search {
   const starts = Array.from({ length: DIRECTIONS }, (_, d) => {
     const turn = (2 * Math.PI * d) / DIRECTIONS;
-    const [c, s] = [Math.cos(turn), Math.sin(turn)];
+    const [c, s] = [cosineOf(turn), sineOf(turn)];
     return cornerTowards(limits, (k) => line.slopes[x]![k]! * c + line.slopes[y]![k]! * s);
   });
-  return { starts, score: (result) => Math.hypot(result[x]!, result[y]!) };
+  return { starts, score: (result) => hypotenuse(result[x]!, result[y]!) };
 }
 
 const cornerTowards = (limits: Limits, slope: (k: number) => number): Float64Array =>

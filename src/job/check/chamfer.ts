@@ -1,3 +1,4 @@
+import { tangentOf } from '../../num/elementary.ts';
 import { cutterAtFaceMm, isCutFromOutside } from '../cutting.ts';
 import type { Feature } from '../job.ts';
 import type { Context } from '../resolve/context.ts';
@@ -68,4 +69,4 @@ export function checkChamfer(context: Context, feature: Feature, raw: RawFeature
 
 /** The most that can be written for this key. */
 const mostOf = (key: 'depth' | 'chamfer', widthMm: number, includedRad: number): number =>
-  key === 'chamfer' ? widthMm : widthMm / Math.tan(includedRad / 2);
+  key === 'chamfer' ? widthMm : widthMm / tangentOf(includedRad / 2);

@@ -1,3 +1,4 @@
+import { hypotenuse } from '../../num/elementary.ts';
 import { isInsidePath } from '../../plane/path-distance.ts';
 import type { Point } from '../../plane/point.ts';
 import { featurePath } from '../feature-path.ts';
@@ -117,4 +118,4 @@ function checkMirror(context: Context, list: object, { at }: DowelHoles, turn: T
 }
 
 const apart = (one: Point<'blank'>, other: Point<'blank'>): number =>
-  Math.hypot(one.x - other.x, one.y - other.y);
+  hypotenuse(one.x - other.x, one.y - other.y);

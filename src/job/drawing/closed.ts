@@ -1,3 +1,4 @@
+import { hypotenuse } from '../../num/elementary.ts';
 import type { Result } from '../../num/result.ts';
 import { ok } from '../../num/result.ts';
 import type { Path, PathVertex } from '../../plane/path.ts';
@@ -48,7 +49,7 @@ const isFar = ({ x, y }: Point<'blank'>): boolean =>
   !(Math.abs(x) <= 10_000 && Math.abs(y) <= 10_000);
 
 const isSamePlace = (a: Point<'blank'>, b: Point<'blank'>): boolean =>
-  Math.hypot(a.x - b.x, a.y - b.y) <= JOINED_MM;
+  hypotenuse(a.x - b.x, a.y - b.y) <= JOINED_MM;
 
 function joinedChain(chains: readonly Chain[], called: string): Result<Path, TextFault> {
   const [first] = chains;

@@ -1,3 +1,4 @@
+import { hypotenuse } from '../../num/elementary.ts';
 import type { Point } from '../../plane/point.ts';
 
 /** How far a straight piece may be off the curve it stands for, mm. */
@@ -15,7 +16,7 @@ export function placesOnCurve(control: readonly Point<'blank'>[]): readonly Poin
   const degree = control.length - 1;
   const bends = control.slice(2).map((c, i) => {
     const [a, b] = [control[i]!, control[i + 1]!];
-    return Math.hypot(a.x - 2 * b.x + c.x, a.y - 2 * b.y + c.y);
+    return hypotenuse(a.x - 2 * b.x + c.x, a.y - 2 * b.y + c.y);
   });
   const bend = degree * (degree - 1) * Math.max(...bends);
   const count = Math.min(MOST_PIECES, Math.max(1, Math.ceil(Math.sqrt(bend / (8 * CURVE_MM)))));

@@ -1,3 +1,4 @@
+import { cosineOf, sineOf } from '../../num/elementary.ts';
 import type { Result } from '../../num/result.ts';
 import { faulty, ok } from '../../num/result.ts';
 import type { PathVertex } from '../../plane/path.ts';
@@ -112,8 +113,8 @@ function chainOf(entity: Entity, mm: number): Result<Chain, TextFault> | null {
       const sweep = (((to - from) % full) + full) % full || full;
       const centre = place(10, 20);
       const at = (rad: number) => ({
-        x: centre.x + radius * Math.cos(rad),
-        y: centre.y + radius * Math.sin(rad),
+        x: centre.x + radius * cosineOf(rad),
+        y: centre.y + radius * sineOf(rad),
       });
       if (sweep === full) return sound(circleVertices(centre, radius), true);
       // In two halves, because the bulge of nearly a full turn has no digits left.

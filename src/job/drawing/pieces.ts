@@ -1,3 +1,4 @@
+import { tangentOf } from '../../num/elementary.ts';
 import type { PathVertex } from '../../plane/path.ts';
 import type { Point } from '../../plane/point.ts';
 
@@ -19,7 +20,7 @@ export interface Chain {
 }
 
 /** The bulge of an arc that turns by this much, radians, positive counter-clockwise. */
-export const bulgeOf = (sweepRad: number): number => Math.tan(sweepRad / 4);
+export const bulgeOf = (sweepRad: number): number => tangentOf(sweepRad / 4);
 
 /** A circle as two half turns. */
 export const circleVertices = (centre: Point<'blank'>, radiusMm: number): readonly PathVertex[] => [

@@ -1,3 +1,4 @@
+import { cosineOf, sineOf, tangentOf } from '../../num/elementary.ts';
 import type { Result } from '../../num/result.ts';
 import { ok } from '../../num/result.ts';
 import type { TextFault } from '../text/text-fault.ts';
@@ -132,10 +133,10 @@ function oneTransform(name: string, list: readonly number[]): Map2 | null {
       return n === 1 || n === 2 ? { ...SAME, a: p, d: n === 2 ? q : p } : null;
     case 'rotate': {
       const turn = {
-        a: Math.cos(rad),
-        b: Math.sin(rad),
-        c: -Math.sin(rad),
-        d: Math.cos(rad),
+        a: cosineOf(rad),
+        b: sineOf(rad),
+        c: -sineOf(rad),
+        d: cosineOf(rad),
         e: 0,
         f: 0,
       };
@@ -145,9 +146,9 @@ function oneTransform(name: string, list: readonly number[]): Map2 | null {
         : null;
     }
     case 'skewX':
-      return n === 1 ? { ...SAME, c: Math.tan(rad) } : null;
+      return n === 1 ? { ...SAME, c: tangentOf(rad) } : null;
     case 'skewY':
-      return n === 1 ? { ...SAME, b: Math.tan(rad) } : null;
+      return n === 1 ? { ...SAME, b: tangentOf(rad) } : null;
     default:
       return null;
   }

@@ -1,3 +1,4 @@
+import { angleOf, hypotenuse, tangentOf } from '../../num/elementary.ts';
 import type { Result } from '../../num/result.ts';
 import { ok } from '../../num/result.ts';
 import type { TextFault } from '../text/text-fault.ts';
@@ -120,10 +121,11 @@ function arcPiece(from: Spot, figures: readonly number[], to: Spot): Result<Piec
       `it has an arc of radii ${rx} and ${ry}, which is no circle`,
       'draw it with circular arcs',
     );
-  const half = Math.hypot(to.x - from.x, to.y - from.y) / 2;
-  const angle = 2 * Math.asin(Math.min(1, half / rx));
+  const half = hypotenuse(to.x - from.x, to.y - from.y) / 2;
+  const sine = Math.min(1, half / rx);
+  const angle = 2 * angleOf(sine, Math.sqrt(1 - sine * sine));
   const sweep = isLarge ? 2 * Math.PI - angle : angle;
-  return ok({ kind: 'arc', to, bulge: Math.tan(sweep / 4) * (isPositive ? 1 : -1) });
+  return ok({ kind: 'arc', to, bulge: tangentOf(sweep / 4) * (isPositive ? 1 : -1) });
 }
 
 interface Step {

@@ -1,5 +1,6 @@
 import type { Result } from '../../num/result.ts';
 import { ok } from '../../num/result.ts';
+import { QUARTER_BULGE } from '../../plane/path.ts';
 import type { TextFault } from '../text/text-fault.ts';
 import { textFault } from '../text/text-fault.ts';
 import type { Element } from './svg-elements.ts';
@@ -73,7 +74,7 @@ function rectangle(
   const corner = (toX: number, toY: number): Piece => ({
     kind: 'arc',
     to: { x: toX, y: toY },
-    bulge: Math.tan(Math.PI / 8),
+    bulge: QUARTER_BULGE,
   });
   const [right, bottom] = [x + w, y + h];
   const pieces =

@@ -1,3 +1,4 @@
+import { hypotenuse } from '../../num/elementary.ts';
 import { sdOf } from '../../num/spread-of.ts';
 import type { At, Context } from '../resolve/context.ts';
 import { fault } from '../resolve/context.ts';
@@ -74,7 +75,7 @@ export function readOf(raw: RawReading, gauge: GaugeSd): Read {
   if (n < 2) return { value, sd: own, dof: Infinity };
   const square = values.reduce((sum, one) => sum + (one - value) ** 2, 0) / (n - 1);
   const scatter = Math.sqrt(square / n);
-  const sd = Math.hypot(own, scatter);
+  const sd = hypotenuse(own, scatter);
   // Welch-Satterthwaite, the gauge's part being known (JCGM 100:2008, G.4.1).
   return { value, sd, dof: scatter === 0 ? Infinity : (n - 1) * (sd / scatter) ** 4 };
 }

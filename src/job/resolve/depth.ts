@@ -1,3 +1,4 @@
+import { tangentOf } from '../../num/elementary.ts';
 import { isChamfer } from '../cutting.ts';
 import type { Cut, Cutter, Feature } from '../job.ts';
 import type { RawFeature } from '../schema/raw-job.ts';
@@ -52,4 +53,4 @@ export function depthOf(
 
 /** A V cutter goes as deep as its half angle makes the wanted width; one without an angle is a fault elsewhere. */
 const chamferDepth = (widthMm: number, { vee }: Cutter): number =>
-  vee === null ? widthMm : widthMm / Math.tan(vee.includedRad / 2);
+  vee === null ? widthMm : widthMm / tangentOf(vee.includedRad / 2);

@@ -1,3 +1,4 @@
+import { tangentOf } from '../../num/elementary.ts';
 import type { Result } from '../../num/result.ts';
 import { ok } from '../../num/result.ts';
 import { readAngle } from './angle.ts';
@@ -24,7 +25,7 @@ export function readSlope(text: string): Result<Measured, TextFault> {
     );
   const angle = readAngle(trimmed);
   if (angle.ok && Math.abs(angle.value.value) < Math.PI / 2)
-    return ok({ value: Math.tan(angle.value.value), unit: 'deg' });
+    return ok({ value: tangentOf(angle.value.value), unit: 'deg' });
   return textFault(
     `${trimmed} is not a slope`,
     'write a slope such as 0.3 per 200, or an angle such as 0.4 deg',

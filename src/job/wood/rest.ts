@@ -1,3 +1,5 @@
+import { expOf } from '../../num/elementary.ts';
+
 /**
  * Hours after which 1/e of a change is still to come (of its slowest part) in a board 25 mm thick that is
  * open on both faces. An estimate of ours: a surface follows in minutes and a whole board takes weeks, and
@@ -16,7 +18,7 @@ export function reachedShare(hours: number, thickMm: number): number {
   let left = 0;
   for (let n = TERMS - 1; n >= 0; n--) {
     const odd = 2 * n + 1;
-    left += (8 / (Math.PI * odd) ** 2) * Math.exp(-odd * odd * times);
+    left += (8 / (Math.PI * odd) ** 2) * expOf(-odd * odd * times);
   }
   // The terms that are left out are the last of a change that has hardly begun.
   return Math.max(0, Math.min(1, 1 - left));

@@ -1,3 +1,4 @@
+import { angleOf, cosineOf, sineOf } from '../../num/elementary.ts';
 import { hermiteAt } from '../../num/hermite-table.ts';
 import { meanOf, sdOf } from '../../num/spread-of.ts';
 import { shareOfSum, varianceOfTerm, type Term } from '../../num/sum-share.ts';
@@ -131,7 +132,7 @@ function longSide(moving: readonly Moving[]): number {
     yy += b * b * variance;
     xy += a * b * variance;
   }
-  return 0.5 * Math.atan2(2 * xy, xx - yy);
+  return 0.5 * angleOf(2 * xy, xx - yy);
 }
 
 /** Inputs that can be averaged along a direction: those that move nothing across it, and there all normal ones. */
@@ -150,7 +151,7 @@ function along(
   }[];
   readonly variance: number;
 } {
-  const [c, s] = [Math.cos(turn), Math.sin(turn)];
+  const [c, s] = [cosineOf(turn), sineOf(turn)];
   const usable = moving.filter(
     ({ a, b, variance, isNormal }) =>
       (isLongSide && isNormal) || Math.abs(c * b - s * a) * Math.sqrt(variance) < faint,

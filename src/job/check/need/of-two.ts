@@ -1,3 +1,4 @@
+import { hypotenuse } from '../../../num/elementary.ts';
 import { gapsWithin } from '../../../plane/path-gap.ts';
 import { pathAreaMm2 } from '../../../plane/path-measure.ts';
 import { featurePath } from '../../feature-path.ts';
@@ -21,7 +22,7 @@ export function checkConcentric(
   raw: RawNeed,
   [a, b]: Pair,
 ): void {
-  const offMm = Math.hypot(a.at.x - b.at.x, a.at.y - b.at.y);
+  const offMm = hypotenuse(a.at.x - b.at.x, a.at.y - b.at.y);
   if (offMm > 0)
     fault(
       context,

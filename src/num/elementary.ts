@@ -6,8 +6,9 @@
 const LN2_HIGH = 0.6931471803691238;
 const LN2_LOW = 1.9082149292705877e-10;
 
-/** Natural logarithm of a positive finite `x`, to about one unit in the last place. */
+/** Natural logarithm of `x`, to about one unit in the last place. */
 export function logOf(x: number): number {
+  if (!(x > 0 && x < Infinity)) return x === 0 ? -Infinity : x > 0 ? x : NaN;
   let power = 0;
   let m = x;
   while (m >= 1.4142135623730951) {
@@ -26,9 +27,10 @@ export function logOf(x: number): number {
   return power * LN2_HIGH + (2 * s + (2 * s * sum + power * LN2_LOW));
 }
 
-/** Exponential of `x` up to 700. */
+/** Exponential of `x`. */
 export function expOf(x: number): number {
   if (x < -746) return 0;
+  if (x > 710) return Infinity;
   const power = Math.round(x / (LN2_HIGH + LN2_LOW));
   const r = x - power * LN2_HIGH - power * LN2_LOW;
   // r is below 0.3466: the term after the 14th is 1e-18.

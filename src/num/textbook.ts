@@ -1,16 +1,12 @@
 import jstat from 'jstat';
+import { betaQuantile } from './shares-below.ts';
 
-/** Textbook distributions, from jstat; the only file that speaks to it. */
+/**
+ * Textbook distributions: from jstat, and this is the only file that speaks to it, but for those on which draws
+ * and predictions rest.
+ */
 
-/** Share of the standard normal below `z`; its left tail is good to about -7. */
-export function normalShareBelow(z: number): number {
-  return jstat.normal.cdf(z, 0, 1);
-}
-
-/** Student's t below which a share `p` lies, for `dof` degrees of freedom. */
-export function studentQuantile(p: number, dof: number): number {
-  return jstat.studentt.inv(p, dof);
-}
+export { normalShareBelow, studentQuantile } from './shares-below.ts';
 
 /** Share of Student's t of `dof` degrees of freedom that lies below `t`. */
 export function studentShareBelow(t: number, dof: number): number {
@@ -37,7 +33,7 @@ export function chanceInterval(
   confidence: number,
 ): readonly [number, number] {
   const tail = (1 - confidence) / 2;
-  const low = good === 0 ? 0 : jstat.beta.inv(tail, good, count - good + 1);
-  const high = good === count ? 1 : jstat.beta.inv(1 - tail, good + 1, count - good);
+  const low = good === 0 ? 0 : betaQuantile(tail, good, count - good + 1);
+  const high = good === count ? 1 : betaQuantile(1 - tail, good + 1, count - good);
   return [low, high];
 }

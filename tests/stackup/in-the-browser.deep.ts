@@ -76,6 +76,7 @@ describe.skipIf(isMissing)('the engine in a browser (skipped: no chromium here)'
   it.each([
     ['wall-clock.yaml', 2000],
     ['instrument-plate.yaml', 4000],
+    ['compass-cover.yaml', 2000],
   ])('tries the same blanks to the last bit: %s', async (name, trials) => {
     const { job } = loadJob(join(ROOT, 'jigs', name));
     const options = { seed: 3, trials, digits: 4 };

@@ -1,3 +1,5 @@
+// Scrambling is by random matrices (Matousek 1998), not by a hash, so the hash vectors of tests/reference/uncertainty.md 9
+// do not apply; what any such scrambling must keep, the net, is tested instead.
 import { describe, expect, it } from 'vitest';
 import { directionsOf, fillScrambled, SOBOL_DIMENSIONS } from '../../src/num/sobol.ts';
 
@@ -26,6 +28,13 @@ describe('Sobol points', () => {
       [0.625, 0.125, 0.875, 0.625, 0.625, 0.875],
       [0.125, 0.625, 0.375, 0.125, 0.125, 0.375],
       [0.1875, 0.3125, 0.9375, 0.4375, 0.5625, 0.3125],
+      [0.6875, 0.8125, 0.4375, 0.9375, 0.0625, 0.8125],
+      [0.9375, 0.0625, 0.6875, 0.1875, 0.3125, 0.5625],
+      [0.4375, 0.5625, 0.1875, 0.6875, 0.8125, 0.0625],
+      [0.3125, 0.1875, 0.3125, 0.5625, 0.9375, 0.4375],
+      [0.8125, 0.6875, 0.8125, 0.0625, 0.4375, 0.9375],
+      [0.5625, 0.4375, 0.0625, 0.8125, 0.1875, 0.6875],
+      [0.0625, 0.9375, 0.5625, 0.3125, 0.6875, 0.1875],
     ];
     for (let d = 1; d <= 6; d++)
       expect(points(d, first.length)).toEqual(first.map((point) => point[d - 1]));
@@ -37,6 +46,24 @@ describe('Sobol points', () => {
       0, 0.5, 0.25, 0.75, 0.875, 0.375, 0.625, 0.125, 0.5625, 0.0625, 0.8125, 0.3125, 0.4375,
       0.9375, 0.1875, 0.6875,
     ]);
+  });
+
+  it('are in natural order where a number’s Gray code is that number’s place', () => {
+    // The same source: the first 8 points in natural order, the i-th of which is Gray-code point number g, g ^ g / 2 = i.
+    const natural = [
+      [0, 0, 0, 0, 0, 0],
+      [0.5, 0.5, 0.5, 0.5, 0.5, 0.5],
+      [0.25, 0.75, 0.75, 0.75, 0.25, 0.25],
+      [0.75, 0.25, 0.25, 0.25, 0.75, 0.75],
+      [0.125, 0.625, 0.375, 0.125, 0.125, 0.375],
+      [0.625, 0.125, 0.875, 0.625, 0.625, 0.875],
+      [0.375, 0.375, 0.625, 0.875, 0.375, 0.125],
+      [0.875, 0.875, 0.125, 0.375, 0.875, 0.625],
+    ];
+    for (let d = 1; d <= 6; d++) {
+      const gray = points(d, 8);
+      for (let g = 0; g < 8; g++) expect(gray[g]).toBe(natural[g ^ (g >>> 1)]![d - 1]);
+    }
   });
 
   it('fill every one of 2^k equal steps once in each dimension, scrambled too', () => {

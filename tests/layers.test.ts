@@ -92,6 +92,11 @@ const TABLE: Readonly<Record<string, Row>> = {
   },
 };
 
+/** Rooms whose numbers must have the same bits in every engine, and what differs between engines. */
+const SAME_BITS = ['plane', 'job', 'setup', 'sources', 'stackup'];
+const OF_THE_ENGINE =
+  /Math\.(?:a?sinh?|a?cosh?|a?tanh?|atan2|pow|exp|expm1|log|log2|log10|log1p|hypot|cbrt)\b/;
+
 /** Rooms that may use the clock, files, the console and `node:`. */
 const OUTSIDE = ['cli'];
 /** Rooms that run in a page. */
@@ -158,6 +163,8 @@ function breaches(found: Found, table = TABLE): readonly string[] {
       if (code.includes(word)) wrong.push(`${found.file} uses ${word}`);
     }
   }
+  if (SAME_BITS.includes(found.room) && OF_THE_ENGINE.test(found.text))
+    wrong.push(`${found.file} takes from the engine what num/elementary.ts has`);
   return wrong;
 }
 
@@ -206,5 +213,8 @@ describe('the house', () => {
       text: "import { seatOf } from '../setup/seat.ts';\nimport fs from 'node:fs';\nimport z from 'zod';\nMath.random();",
     };
     expect(breaches(planted)).toHaveLength(4);
+    const engines = { ...planted, room: 'setup', file: join('setup', 'planted.ts') };
+    expect(breaches({ ...engines, text: 'Math.atan2(1, 2);' })).toHaveLength(1);
+    expect(breaches({ ...engines, text: 'Math.sqrt(Math.max(1, 2));' })).toEqual([]);
   });
 });

@@ -45,7 +45,8 @@ export function* sharesOf(
   const batchesFor = (evaluated: number): number => {
     const affordable = totals.trials() / BATCH / (2 * (evaluated + 2));
     const { least, most } = SHARE_BATCHES;
-    return 2 ** Math.floor(Math.log2(Math.max(least, Math.min(most, affordable))));
+    // The power of 2 that is no greater.
+    return 1 << (31 - Math.clz32(Math.max(least, Math.min(most, affordable))));
   };
   const all = yield* sharesByStep(
     model,

@@ -57,7 +57,10 @@ export function* sharesByStep(
   const shifts = shiftedGroups(model, groups, figures, seed);
   const evaluated = shifts.filter((shift) => shift === null).length;
   const batches = typeof batchesFor === 'number' ? batchesFor : batchesFor(evaluated);
-  invariant(Number.isInteger(Math.log2(batches)), 'points for shares come in powers of 2');
+  invariant(
+    batches > 0 && (batches & (batches - 1)) === 0,
+    'points for shares come in powers of 2',
+  );
   const replicates = Math.max(LEAST_REPLICATES, batches);
   const count = (batches * BATCH) / replicates;
   const columns = model.inputs.length;

@@ -1,3 +1,4 @@
+import { hypotenuse } from '../../num/elementary.ts';
 import type { Fault } from '../fault.ts';
 import type { NamedBytes } from '../file/bytes.ts';
 import { textOf } from '../file/bytes.ts';
@@ -223,7 +224,7 @@ const FEWEST = 4;
 function isOnOneLine({ points }: BedHeights): boolean {
   const from = points[0]!.at;
   const far = points.reduce((best, { at }) =>
-    Math.hypot(at.x - from.x, at.y - from.y) > Math.hypot(best.at.x - from.x, best.at.y - from.y)
+    hypotenuse(at.x - from.x, at.y - from.y) > hypotenuse(best.at.x - from.x, best.at.y - from.y)
       ? { at, heightMm: 0 }
       : best,
   ).at;

@@ -114,7 +114,7 @@ describe('room for a tool beside an edge', () => {
           }
         }
       }),
-      { seed: 50, numRuns: 40 },
+      { seed: 50, numRuns: 15 },
     );
     expect(struck).toBeGreaterThan(10);
     expect(named).toBeGreaterThan(20);

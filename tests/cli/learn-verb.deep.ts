@@ -66,11 +66,6 @@ describe('learn', { timeout: MANY_RUNS_MS }, () => {
       expect(checked()).toMatchObject({
         warnings: expect.arrayContaining([expect.stringMatching(/WARNING/)]) as unknown,
       });
-      writeFileSync(join(folder, 'job.yaml'), otherwise(JOB, 'height: 8', 'height: 10'));
-      expect(checked()).not.toHaveProperty('dialled');
-      expect(checked()).toMatchObject({
-        warnings: expect.arrayContaining([expect.stringMatching(/WARNING/)]),
-      });
       const after = flipwright(['learn', 'job.yaml'], folder);
       expect(after.out).toMatch(/WARNING[^]*height was stop 8 high, and is stop 10 high/);
       const void_ = flipwright(['predict', 'job.yaml', '--json', ...FAST], folder);

@@ -18,7 +18,9 @@ export function compareText(found: Comparison, trials: number, seed: number): st
   const better = rows.filter((row) => !isWorse(row));
   const worse = rows.filter(isWorse);
   return [
-    `${job.name}: ${tried} ways to locate it, the same ${trials} blanks each (seed ${seed})`,
+    ...flow(
+      `${job.name}: ${tried} ways to locate it, the same ${trials} blanks each (seed ${seed})`,
+    ),
     ...flow(
       `Good: chance that a part meets every need (wanted of each need: ${levelText(job.goodEnoughShare)}). Gain: points against the job as it is. Minutes: for ${partsWords(job.parts.count)}, estimates.${heights === 'left out' && depthCounts(job) ? ` Everywhere ${heightWords(asWritten.heights)}.` : ''}`,
     ),

@@ -82,7 +82,7 @@ describe('build', () => {
       const wrong = flipwright(['build', CLOCK, '--out', out, '--only', 'stops,jigs', ...FAST]);
       expect(wrong.code).toBe(2);
       expect(wrong.err).toContain(
-        '--only stops,jigs: there is no group jigs; write one or more of sheet, report, prediction, stops, parts, programs, with commas between',
+        '--only stops,jigs: there is no group jigs; write one or more of sheet, report, prediction, hold, stops, parts, programs, with commas between',
       );
     });
   });

@@ -23,7 +23,7 @@ export interface LandedCut {
  */
 export function landedBacks(job: Job, seed: number, trials: number): readonly LandedCut[] {
   const columns = newColumns();
-  const parts = partsLanded(job, columns);
+  const parts = partsLanded(job, columns, false, true);
   const pairs = job.features
     .filter(({ face }) => face === 'back')
     .map((feature) => {

@@ -135,5 +135,8 @@ export function expectNoShareOfNothing(need: number): void {
   const real = nothing.shares.filter(({ share }) => share > 0);
   expect(real.length).toBeGreaterThan(0);
   for (const { source, share } of real)
-    expect(narrow.shares.find((one) => one.source === source)!.share).toBe(share);
+    // Told from differences of the model at two places: alike but for their rounding.
+    expect(
+      Math.abs(narrow.shares.find((one) => one.source === source)!.share - share),
+    ).toBeLessThan(1e-6);
 }

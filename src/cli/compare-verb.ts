@@ -52,14 +52,14 @@ export async function compareVerb(
     if (!options.json) say(text);
   };
   words('');
-  if (options.write !== null)
-    for (const file of writeVariants(variants, options.write, namesOf(found)))
-      words(`wrote ${file}`);
   if (options.out !== null) {
     const folder = join(options.out, fileNameOf(basename(path, extname(path))));
     writeTogether(folder, [{ name: 'compare.html', bytes: comparePage(found, options, version) }]);
     words(`wrote ${join(folder, 'compare.html')}`);
   }
+  if (options.write !== null)
+    for (const file of writeVariants(variants, options.write, namesOf(found)))
+      words(`wrote ${file}`);
   words(
     `A row by itself: flipwright compare ${path} --write ways, then flipwright predict ways/way-01.yaml --seed ${seed} --trials ${trials} --digits 4`,
   );

@@ -14,17 +14,19 @@ import { flow } from './flow.ts';
 export function improveText(found: Improvement, trials: number, seed: number): string {
   const { job, worst, outcome, hurts, isGoodEnough } = found;
   const wanted = levelText(job.goodEnoughShare);
-  const head = `${job.name}: what to do (the same ${trials} blanks for everything, seed ${seed})`;
+  const head = flow(
+    `${job.name}: what to do (the same ${trials} blanks for everything, seed ${seed})`,
+  );
   if (isGoodEnough)
     return [
-      head,
+      ...head,
       '',
       ...flow(
         `Leave it alone. Every need is met often enough: the least sure, "${worst.name}", for ${percentText(worst.chance)} of parts, and ${wanted} is wanted. What is left to do are the checks on the bench sheet.`,
       ),
     ].join('\n');
   return [
-    head,
+    ...head,
     '',
     ...flow(
       `As it is, ${percentText(outcome.all)} of parts come out with every need met. The worst is "${worst.name}": ${percentText(worst.chance)}, and ${wanted} is wanted. ${hurtsSentence(hurts)}`,

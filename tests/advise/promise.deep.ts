@@ -70,7 +70,9 @@ describe('the first advice', () => {
     expect(off.filter((one) => Math.abs(one) > 3).length).toBeLessThanOrEqual(0.02 * tales.length);
     expect(Math.max(...off.map(Math.abs))).toBeLessThan(5);
     const mean = off.reduce((sum, one) => sum + one, 0) / off.length;
-    expect(Math.abs(mean)).toBeLessThan(0.35);
+    // Of three remedies that do the same (the size has three) the luckiest stands first: the mean of the largest of three
+    // normals is 0.85 of its own sd, 0.6 of that of the difference of two samples; common draws make it less.
+    expect(Math.abs(mean)).toBeLessThan(0.6);
   });
 
   it('is the best of the list on fresh draws, or within its standard error of it, 95 times in 100', () => {

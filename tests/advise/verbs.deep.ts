@@ -57,7 +57,8 @@ describe('compare', () => {
   });
 
   it('gives in each row what predict says of the file it writes', () => {
-    for (const k of [0, Math.floor(rows.length / 2), rows.length - 1]) {
+    const onFence = rows.flatMap(({ words }, k) => (words.includes('on the fence') ? [k] : []));
+    for (const k of [onFence[0]!, onFence.at(-1)!]) {
       const file = join(ways, `way-${String(k + 1).padStart(2, '0')}.yaml`);
       const told = run('predict', file, '--json', '--digits', '4', ...trials);
       const found = JSON.parse(told.stdout) as {
@@ -71,18 +72,14 @@ describe('compare', () => {
     }
   }, 300_000);
 
-  it('never writes over what is there', () => {
+  it('is a table of 80 columns with a picture, and never written over what is there', () => {
     const before = readFileSync(join(ways, 'way-01.yaml'), 'utf8');
     const told = run('compare', CLOCK, '--write', ways, '--out', join(folder, 'out'), ...trials);
     expect(told.status).toBe(2);
     expect(told.stderr).toContain('way-01.yaml: is already there; name another folder');
     expect(readFileSync(join(ways, 'way-01.yaml'), 'utf8')).toBe(before);
-  }, 300_000);
-
-  it('is a table of 80 columns, with a picture', () => {
-    const told = run('compare', CLOCK, '--out', join(folder, 'out'), '--trials', '2000');
-    expect(told.status).toBe(0);
-    const lines = told.stdout.split('\n').filter((line) => !/^(wrote|A row)/.test(line));
+    const lines = told.stdout.split('\n').filter((line) => !line.startsWith('wrote'));
+    expect(lines.length).toBeGreaterThan(40);
     expect(lines.filter((line) => line.length > 80)).toEqual([]);
     expect(existsSync(join(folder, 'out', 'wall-clock-plain', 'compare.html'))).toBe(true);
   }, 300_000);

@@ -38,7 +38,7 @@ export function loadVariants(path: string): Variants {
   const variants = variantsOf(jobFile, files);
   const dialled = (read: ReadJob): ReadJob => ({
     ...read,
-    job: withDialled(path, placedForStops(read.job)),
+    job: withDialled(path, placed(read).job),
   });
   return {
     ...variants,
@@ -58,6 +58,9 @@ function readFrom(
   return sound(path, readJob(jobFile, files));
 }
 
+/** Where stops can be made, when the job leaves its place on the bed open. */
+const placed = (read: ReadJob): ReadJob => ({ ...read, job: placedForStops(read.job) });
+
 function filesSeen(path: string, seen: (name: string, bytes: Uint8Array) => Uint8Array | null) {
   const jobFile = { name: path, bytes: bytesOf(path) };
   const files = new Map<string, Uint8Array>();
@@ -70,7 +73,7 @@ function filesSeen(path: string, seen: (name: string, bytes: Uint8Array) => Uint
 }
 
 function sound(path: string, read: ReturnType<typeof readJob>): ReadJob {
-  if (read.ok) return { ...read.value, job: placedForStops(read.value.job) };
+  if (read.ok) return placed(read.value);
   const count = read.faults.length;
   const head = count === 1 ? '1 thing is wrong' : `${count} things are wrong`;
   const text = [`${path}: ${head}`, ...read.faults.map(faultText)].join('\n');

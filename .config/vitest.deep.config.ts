@@ -5,6 +5,7 @@ export default defineConfig({
     root: '.',
     include: ['tests/**/*.deep.ts'],
     passWithNoTests: false,
+    maxWorkers: 2,
     testTimeout: 600_000,
   },
 });

@@ -10,7 +10,7 @@ describe('stops of any kind', () => {
       fc.asyncProperty(someJobs, async (job) => {
         pieces += (await expectLawfulStops(job)).length;
       }),
-      { seed: 30, numRuns: 4 },
+      { seed: 30, numRuns: 10 },
     );
     expect(pieces).toBeGreaterThan(11);
   });
